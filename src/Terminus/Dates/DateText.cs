@@ -1,0 +1,77 @@
+using NodaTime;
+
+namespace Terminus;
+
+/// <summary>The one formatter of dates: ISO 8601 digits, whatever the culture of the thread.</summary>
+internal static class DateText
+{
+    private static readonly string[] MonthNames =
+    [
+        "January", "February", "March", "April", "May", "June",
+        "July", "August", "September", "October", "November", "December",
+    ];
+
+    /// <summary>A day as <c>1956-03-06</c>; years before 0 as <c>-0044-03-15</c>.</summary>
+    internal static string Iso(int dayNumber)
+    {
+        (int year, int month, int day) = DayNumber.Parts(dayNumber);
+        return Iso(year, month, day);
+    }
+
+    /// <summary>A day as <c>1956-03-06</c>.</summary>
+    internal static string Iso(LocalDate date) => Iso(DayNumber.Of(date));
+
+    /// <summary>A day of a year that may lie outside the calendar, with at least four digits of year.</summary>
+    internal static string Iso(long year, int month, int day)
+    {
+        Span<char> text = stackalloc char[32];
+        int length = Write(year, month, day, text);
+        return text.Slice(0, length).ToString();
+    }
+
+    /// <summary>A day in words: <c>11 July 1961</c>.</summary>
+    internal static string Words(int dayNumber)
+    {
+        (int year, int month, int day) = DayNumber.Parts(dayNumber);
+        return Digits(day) + " " + MonthNames[month - 1] + " " + Digits(year);
+    }
+
+    /// <summary>The English name of a month from 1 to 12.</summary>
+    internal static string Month(int month) => MonthNames[month - 1];
+
+    /// <summary>A whole number in plain digits.</summary>
+    internal static string Digits(long value) => value.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    private static int Write(long year, int month, int day, Span<char> text)
+    {
+        string digits = Digits(year);
+        int position = 0;
+        int start = 0;
+        if (year < 0)
+        {
+            text[position++] = '-';
+            start = 1;
+        }
+
+        for (int pad = digits.Length - start; pad < 4; pad++)
+        {
+            text[position++] = '0';
+        }
+
+        for (int i = start; i < digits.Length; i++)
+        {
+            text[position++] = digits[i];
+        }
+
+        position = TwoDigits(month, text, position);
+        return TwoDigits(day, text, position);
+    }
+
+    private static int TwoDigits(int value, Span<char> text, int position)
+    {
+        text[position] = '-';
+        text[position + 1] = (char)('0' + (value / 10));
+        text[position + 2] = (char)('0' + (value % 10));
+        return position + 3;
+    }
+}

@@ -1,0 +1,24 @@
+using System.Diagnostics.CodeAnalysis;
+
+namespace Terminus;
+
+/// <summary>Checks of what a caller passed in. A failure is the caller's mistake, so it throws and carries the value.</summary>
+internal static class Guard
+{
+    /// <summary>Returns <paramref name="value"/>, which must not be null.</summary>
+    internal static T NotNull<T>([NotNull] T? value, string name)
+        where T : class
+        => value ?? throw new ArgumentNullException(name);
+
+    /// <summary>Returns a confidence, which must lie in [0, 1].</summary>
+    internal static double Confidence(double value, string name)
+        => value is >= 0 and <= 1
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, "A confidence lies from 0 (says nothing) to 1 (certain).");
+
+    /// <summary>Returns a level that an interval must reach, which must lie in (0, 1].</summary>
+    internal static double Level(double value, string name)
+        => value is > 0 and <= 1
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, "A level lies above 0 and at most at 1.");
+}

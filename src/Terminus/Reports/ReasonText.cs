@@ -1,0 +1,53 @@
+using System.Text;
+
+namespace Terminus;
+
+/// <summary>Puts reasons into English: one template for each rule id.</summary>
+/// <remarks>
+/// The ids are stable and the parameters are data; the words are not, and may be improved in any version. A translation needs
+/// nothing but its own table of templates.
+/// </remarks>
+public static partial class ReasonText
+{
+    // One table a folder, each in its own file beside this one (ReasonText.Registers.cs and so on).
+    private static readonly Dictionary<string, string> Templates = All();
+
+    /// <summary>The reason as an English sentence. A rule without a template is shown as its id and parameters.</summary>
+    /// <param name="reason">The reason.</param>
+    public static string Of(Reason reason)
+    {
+        Guard.NotNull(reason, nameof(reason));
+        return Templates.TryGetValue(reason.Rule, out string? template) ? Fill(template, reason) : reason.ToString();
+    }
+
+    /// <summary>The rule ids that have a template, in alphabetical order.</summary>
+    internal static IEnumerable<string> Rules => Templates.Keys.OrderBy(k => k, StringComparer.Ordinal);
+
+    private static Dictionary<string, string> All()
+    {
+        var all = new Dictionary<string, string>(StringComparer.Ordinal);
+        return all;
+    }
+
+    /// <summary>Replaces each <c>{name}</c> of the template by the parameter of that name.</summary>
+    private static string Fill(string template, Reason reason)
+    {
+        var text = new StringBuilder(template.Length + 32);
+        int position = 0;
+        while (position < template.Length)
+        {
+            int open = template.IndexOf('{', position);
+            int close = open < 0 ? -1 : template.IndexOf('}', open);
+            if (close < 0)
+            {
+                break;
+            }
+
+            text.Append(template, position, open - position);
+            text.Append(reason[template.Substring(open + 1, close - open - 1)]);
+            position = close + 1;
+        }
+
+        return text.Append(template, position, template.Length - position).ToString();
+    }
+}
