@@ -29,6 +29,9 @@ internal static class DateText
         return text.Slice(0, length).ToString();
     }
 
+    /// <summary>A year with at least four digits: <c>1956</c>, <c>-0044</c>.</summary>
+    internal static string Year(int year) => year.ToString("0000", System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>A day in words: <c>11 July 1961</c>.</summary>
     internal static string Words(int dayNumber)
     {
