@@ -21,4 +21,19 @@ internal static class Guard
         => value is > 0 and <= 1
             ? value
             : throw new ArgumentOutOfRangeException(name, value, "A level lies above 0 and at most at 1.");
+
+    /// <summary>Returns a number of years, which must lie in [0, 1000]; null stays null.</summary>
+    internal static int? Years(int? value, string name)
+        => value is null or (>= 0 and <= 1000)
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, "A number of years lies from 0 to 1000.");
+
+    /// <summary>Returns a number of years, which must lie in [0, 1000].</summary>
+    internal static int Span(int value, string name) => Years(value, name)!.Value;
+
+    /// <summary>Returns a year of the ISO calendar, which must lie in [-9998, 9999].</summary>
+    internal static int Year(int value, string name)
+        => value is >= -9998 and <= 9999
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, "A year lies from -9998 to 9999.");
 }

@@ -1,0 +1,84 @@
+namespace Terminus;
+
+/// <summary>
+/// Collects the nested windows of one item in day numbers: each window is cut to the one outside it and dropped if nothing is
+/// left, a window open on both sides is left out, and a confidence never rises as the windows narrow.
+/// </summary>
+internal ref struct NestedWindows
+{
+    private readonly StatedDays into;
+    private readonly double cap;
+    private int low;
+    private int high;
+    private double confidence;
+
+    /// <summary>Starts an item in <paramref name="into"/>, with no confidence above <paramref name="cap"/>.</summary>
+    internal NestedWindows(StatedDays into, double cap)
+    {
+        this.into = into;
+        this.cap = cap;
+        low = int.MinValue;
+        high = int.MaxValue;
+        confidence = 1;
+    }
+
+    /// <summary>States the window from one day to another, where <see cref="DayNumber.Open"/> is an open end.</summary>
+    internal void State(int firstDay, int lastDay, double stated)
+    {
+        int from = Math.Max(low, firstDay == DayNumber.Open ? int.MinValue : firstDay);
+        int to = Math.Min(high, lastDay == DayNumber.Open ? int.MaxValue : lastDay);
+        if (from > to || (from == int.MinValue && to == int.MaxValue))
+        {
+            return;
+        }
+
+        double capped = Math.Min(Math.Min(stated, cap), confidence);
+        if (capped <= 0 || (from == low && to == high))
+        {
+            return;
+        }
+
+        low = from;
+        high = to;
+        confidence = capped;
+        into.Add(from, to, capped);
+    }
+
+    /// <summary>The same rules on public windows; <paramref name="keepAny"/> keeps a first window that is any date.</summary>
+    internal static List<StatedWindow> Cut(IEnumerable<StatedWindow> windows, bool keepAny = false)
+    {
+        var kept = new List<StatedWindow>();
+        DateWindow outer = DateWindow.Any;
+        double confidence = 1;
+        foreach (StatedWindow stated in windows)
+        {
+            bool first = kept.Count == 0 && keepAny;
+            if (outer.Intersect(stated.Window) is not { } cut || (cut == outer && !first))
+            {
+                continue;
+            }
+
+            outer = cut;
+            confidence = Math.Min(confidence, stated.Confidence);
+            kept.Add(new StatedWindow(cut, confidence));
+        }
+
+        return kept;
+    }
+
+    /// <summary>
+    /// Whether every window lies in the one before it and no confidence rises: the form in which a person should state windows.
+    /// </summary>
+    internal static bool AreNested(IReadOnlyList<StatedWindow> windows)
+    {
+        for (int i = 1; i < windows.Count; i++)
+        {
+            if (!windows[i - 1].Window.Contains(windows[i].Window) || windows[i].Confidence > windows[i - 1].Confidence)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,73 @@
+namespace Terminus;
+
+/// <summary>One nested window of an item in day numbers; the extreme integers stand for open ends.</summary>
+internal readonly struct StatedDay(int low, int high, double confidence)
+{
+    internal int Low { get; } = low;
+
+    internal int High { get; } = high;
+
+    internal double Confidence { get; } = confidence;
+}
+
+/// <summary>
+/// The stated windows of several items in day numbers, one after another: the form in which evidence meets the engine.
+/// </summary>
+internal sealed class StatedDays
+{
+    private StatedDay[] windows;
+    private int[] ends;
+    private int windowCount;
+
+    internal StatedDays(int items, int windowsHint = 0)
+    {
+        windows = new StatedDay[windowsHint > 0 ? windowsHint : items * 3];
+        ends = new int[items];
+    }
+
+    /// <summary>How many items have been closed.</summary>
+    internal int Items { get; private set; }
+
+    /// <summary>How many windows there are in all.</summary>
+    internal int Windows => windowCount;
+
+    /// <summary>The windows of an item, widest first; none where it says nothing of the date.</summary>
+    internal ReadOnlySpan<StatedDay> this[int item]
+        => windows.AsSpan(Start(item), ends[item] - Start(item));
+
+    private int Start(int item) => item == 0 ? 0 : ends[item - 1];
+
+    internal void Add(int low, int high, double confidence)
+    {
+        if (windowCount == windows.Length)
+        {
+            Array.Resize(ref windows, Math.Max(4, windowCount * 2));
+        }
+
+        windows[windowCount++] = new StatedDay(low, high, confidence);
+    }
+
+    /// <summary>Ends the item whose windows were added last.</summary>
+    internal void Close()
+    {
+        if (Items == ends.Length)
+        {
+            Array.Resize(ref ends, Math.Max(4, Items * 2));
+        }
+
+        ends[Items++] = windowCount;
+    }
+
+    /// <summary>The windows of one item as public values.</summary>
+    internal StatedWindow[] ToWindows(int item)
+    {
+        ReadOnlySpan<StatedDay> days = this[item];
+        var result = new StatedWindow[days.Length];
+        for (int i = 0; i < days.Length; i++)
+        {
+            result[i] = new StatedWindow(DateWindow.OfBounds(days[i].Low, days[i].High), days[i].Confidence);
+        }
+
+        return result;
+    }
+}
