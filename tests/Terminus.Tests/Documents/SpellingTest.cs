@@ -1,0 +1,19 @@
+namespace Terminus.Tests.Documents;
+
+public class SpellingTest
+{
+    [Theory]
+    [InlineData("titel", "title")]
+    [InlineData("Title", "title")]
+    [InlineData("feature", "features")]
+    [InlineData("inscription", "inscriptions")]
+    [InlineData("xy", null)]
+    [InlineData("colour", null)]
+    [InlineData("", null)]
+    public void Nearest_Word_IsFoundWithinAThirdOfItsLetters(string word, string? nearest)
+        => Assert.Equal(nearest, Spelling.Nearest(word, ["title", "features", "inscriptions", "marks"]));
+
+    [Fact]
+    public void Nearest_VeryLongWord_IsNotCompared()
+        => Assert.Null(Spelling.Nearest(new string('a', 10_000), ["a"]));
+}
