@@ -21,4 +21,14 @@ internal static class Guard
         => value is > 0 and <= 1
             ? value
             : throw new ArgumentOutOfRangeException(name, value, "A level lies above 0 and at most at 1.");
+
+    /// <summary>Refuses an enum value that is none of its names.</summary>
+    internal static void Named<T>(bool isNamed, T value, string name)
+        where T : struct, Enum
+    {
+        if (!isNamed)
+        {
+            throw new ArgumentOutOfRangeException(name, value, "The value is none of the names of its enum.");
+        }
+    }
 }
