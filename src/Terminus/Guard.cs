@@ -36,4 +36,14 @@ internal static class Guard
         => value is >= -9998 and <= 9999
             ? value
             : throw new ArgumentOutOfRangeException(name, value, "A year lies from -9998 to 9999.");
+
+    /// <summary>Refuses an enum value that is none of its names.</summary>
+    internal static void Named<T>(bool isNamed, T value, string name)
+        where T : struct, Enum
+    {
+        if (!isNamed)
+        {
+            throw new ArgumentOutOfRangeException(name, value, "The value is none of the names of its enum.");
+        }
+    }
 }

@@ -26,6 +26,7 @@ public static partial class ReasonText
     private static Dictionary<string, string> All()
     {
         var all = new Dictionary<string, string>(StringComparer.Ordinal);
+        AddSightings(all);
         return all;
     }
 
