@@ -36,6 +36,9 @@ public sealed record DocumentProblem
     /// <summary>What was found and what is allowed, as an English sentence. The words may be improved in any version.</summary>
     public string Message { get; }
 
+    /// <summary>The same problem under another path, as where a piece is lifted out of a list.</summary>
+    internal DocumentProblem WithPath(string path) => new(Message, path, File, Line, Column);
+
     /// <summary>Such as <c>box.json:3:12: $.marks[0].text: …</c>.</summary>
     public override string ToString()
         => (File is null ? "" : File + ":") + DateText.Digits(Line) + ":" + DateText.Digits(Column) + ": " + Path + ": " + Message;

@@ -102,6 +102,9 @@ public sealed record FeatureSeen : Evidence
     /// <summary>Whether a law or an event ended it.</summary>
     public bool EndedByLaw { get; init; }
 
+    /// <summary>Whether any of its dates is known.</summary>
+    internal bool StatesSomething => Introduced is not null || Common is not null || Fading is not null || Gone is not null;
+
     private protected override bool IsUncertain
         => Introduced is { IsUncertain: true } || Common is { IsUncertain: true } || Fading is { IsUncertain: true } || Gone is { IsUncertain: true };
 
