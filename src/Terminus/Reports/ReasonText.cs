@@ -26,6 +26,9 @@ public static partial class ReasonText
     private static Dictionary<string, string> All()
     {
         var all = new Dictionary<string, string>(StringComparer.Ordinal);
+        AddEvidence(all);
+        AddPieces(all);
+        AddStatement(all);
         AddSightings(all);
         return all;
     }

@@ -1,0 +1,72 @@
+namespace Terminus;
+
+public static partial class ReasonText
+{
+    private static void AddEvidence(Dictionary<string, string> all)
+    {
+        all["evidence.patent-issued"] = "Bears {right}, issued {issued}: a piece that bears a patent is not older than its issue.";
+        all["evidence.patent-pending"] = "Marked as applied for: {right}, filed {filed}, issued {issued}. The words fit the time between the two.";
+        all["evidence.pending-wording"] = "Marked as applied for, with no patent known: the words carry no date of their own.";
+        all["evidence.right-registered"] = "Bears {right}, registered {registered}: not older than its registration.";
+        all["evidence.feature-seen"] = "Shows {feature}: {periods}; by {basis}.";
+        all["evidence.feature-undated"] = "{feature}: no date is known for it, so it says nothing.";
+        all["evidence.mark-in-use"] = "Bears the wording {wording}, in use {period} by {by}.";
+        all["evidence.subject-shown"] = "Depicts {subject}, which first existed {date}: not older than that.";
+        all["evidence.presented"] = "Carries the date of a presentation, {date}: made by then, and seldom long before.";
+        all["evidence.commemorates"] = "Carries the date of an event, {date}: usually made by then, though old dates are put on new pieces.";
+        all["evidence.since"] = "\"Since {date}\" is a firm's age and says nothing of the piece.";
+        all["evidence.known-by"] = "Known by {what} of {date}: made by then.";
+        all["evidence.bought-new"] = "Known by {what} of {date}, when it was sold as new: made in the years before.";
+        all["evidence.maker-active"] = "Names {maker}, active {period}.";
+        all["evidence.model-advertised"] = "The same model is advertised {period} ({what}).";
+        all["evidence.opinion"] = "Opinion of {by}: {window}.";
+        all["evidence.opinion-silent"] = "Opinion of {by}, with no window of its own left.";
+        all["evidence.other"] = "Evidence of kind {kind}.";
+    }
+
+    private static void AddPieces(Dictionary<string, string> all)
+    {
+        all["pieces.feature-absent"] = "Looked for and not there: {feature}. Absence is kept and says nothing of the date.";
+        all["pieces.from-filing-year"] = "Counted from {year}, when {patent} was filed: pieces marked pending may show it before the issue.";
+        all["pieces.older-on-part"] = "The same part also bears {what} ({date}); the newest governs, as all sit on one die.";
+        all["pieces.feature-of-patent"] = "The mark speaks of the patent behind {what}, so the two are one observation and the mark's dates stand.";
+        all["pieces.same-entry"] = "{what} is seen more than once and rests on one entry, so it counts once.";
+        all["pieces.two-answers"] = "Given as an answer: {what}. The answers exclude each other, so this item is as wide as all of them.";
+        all["pieces.adverts-merged"] = "{count} advertisements of one model count as one item, first to last.";
+        all["pieces.opinion-same-cause"] = "It rests on {cause}, which is already in evidence, so it is not a second witness.";
+        all["pieces.part-not-original"] = "The {part} is not original, so this is left out of the whole.";
+    }
+
+    private static void AddStatement(Dictionary<string, string> all)
+    {
+        all["statement.qualified"] = "The evidence contradicts itself (conflict {conflict}), so no single date is stated.";
+        all["statement.reading"] = "{order} reading, {window}{weight}: {keeps}; it sets aside {setAside}.";
+        all["statement.not-before"] = "Not before {year}.";
+        all["statement.possible"] = "Not before {from} and not after {until}.";
+        all["statement.not-after"] = "Not after {year}.";
+        all["statement.interval"] = "{likelihood} {years} ({confidence}).";
+        all["statement.interval-and-likely"] = "{likelihood} {years} ({confidence}); {likelyWord} {likely} ({likelyConfidence}).";
+        all["statement.any-date"] = "Nothing here dates the piece at {confidence}.";
+        all["statement.any-date-but-likely"] = "Nothing dates the piece at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
+        all["statement.outside-possible"] = "This reaches beyond what firm evidence leaves ({possible}), because what lies inside is contradicted.";
+        all["statement.usage-only"] = "This rests on usage alone: nothing firm bounds it.";
+        all["statement.disagreement"] = "{first} and {second} do not fit ({mass} of the evidence of the two, {level}, {apart} apart): {cause}.";
+        all["statement.after-opinion"] = "{first} lies after the day of the opinion ({mass}).";
+        all["statement.left-out"] = "The {parts} is not original and is dated apart.";
+        all["claim.agrees"] = "The evidence leaves {stated} open: it gives {interval}.";
+        all["claim.too-narrow"] = "{stated} says more than the evidence does: it gives {interval}.";
+        all["claim.contradicted"] = "{stated} is ruled out (plausibility {plausibility}), above all by: {by}";
+        all["claim.contradicted-together"] = "{stated} is ruled out (plausibility {plausibility}) by the items together.";
+        all["cause.unknown"] = "one of the two may be misread or mistaken";
+        all["cause.replaced-part"] = "usually a replaced part";
+        all["cause.married-parts"] = "usually two pieces put together";
+        all["cause.later-engraving"] = "usually an engraving later than the piece, or one that recalls an older event";
+        all["cause.revival"] = "usually an older form made again, or a reproduction";
+        all["cause.pending-left-on"] = "usually pending words left on the die after the grant";
+        all["cause.old-die"] = "usually a mark left on the die after its time";
+        all["cause.misread-mark"] = "usually a misread digit or a mark taken for another";
+        all["cause.record-of-another"] = "usually a record of another piece";
+        all["cause.maker-dates"] = "the maker's dates may be incomplete, or the name is a retailer's";
+        all["cause.after-opinion"] = "it lies after the day of the opinion";
+    }
+}
