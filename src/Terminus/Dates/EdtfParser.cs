@@ -150,22 +150,9 @@ internal static class EdtfParser
         }
 
         int year = (Pair(text, 0) * 100) + Pair(text, 2);
-        int month = text.Length == 4 ? 0 : text[4] == '-' ? Pair(text, 5) : -1;
-        int day = text.Length < 10 ? 0 : text[7] == '-' ? Pair(text, 8) : -1;
-        if (year < 0 || month is < 0 or > 12 || day < 0 || (text.Length > 4 && month == 0))
-        {
-            return false;
-        }
-
-        if (text.Length == 10 && (day == 0 || day > EdtfCalendar.DaysInMonth(year, month)))
-        {
-            return false;
-        }
-
-        int lastMonth = month == 0 ? 12 : month;
-        reading.Earliest = EdtfBound.On(year, Math.Max(month, 1), Math.Max(day, 1));
-        reading.Latest = EdtfBound.On(year, lastMonth, day == 0 ? EdtfCalendar.DaysInMonth(year, lastMonth) : day);
-        return true;
+        int? month = text.Length == 4 ? null : text[4] == '-' ? Pair(text, 5) : -1;
+        int? day = text.Length < 10 ? null : text[7] == '-' ? Pair(text, 8) : -1;
+        return year >= 0 && EdtfCalendar.TryWhole(year, month, day, out reading.Earliest, out reading.Latest);
     }
 
     // Two digits as a number, or a number below -9999 where they are not digits.
