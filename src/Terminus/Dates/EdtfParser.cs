@@ -61,7 +61,7 @@ internal static class EdtfParser
 
         if (!scanner.Take('/'))
         {
-            return scanner.FailHere(WhatFollows(reading.Earliest, scanner.Current));
+            return scanner.FailHere(WhatFollows(start, scanner.Current));
         }
 
         int second = scanner.Position;
@@ -125,11 +125,16 @@ internal static class EdtfParser
         return true;
     }
 
-    private static string WhatFollows(EdtfBound before, char found)
+    private static string WhatFollows(in EdtfPart before, char found)
     {
-        if (before.Kind != EdtfBoundKind.Known)
+        if (before.Earliest.Kind != EdtfBoundKind.Known)
         {
             return "After '..' at the start comes '/' and a date.";
+        }
+
+        if (before.HasTime)
+        {
+            return "Nothing follows a time of day but Z or a shift such as +01:00.";
         }
 
         return found switch
