@@ -4,8 +4,8 @@ namespace Terminus;
 /// The proleptic Gregorian calendar for years of any size, and the first and last of its days that fit unspecified digits.
 /// </summary>
 /// <remarks>
-/// The days that fit form a hull from the first to the last; those between need not fit. Which months and days exist depends on the year only
-/// by its being a leap year, so the year is sought by its digits, a century at a time, and no filling is tried one by one.
+/// The days that fit form a hull from the first to the last; those between need not fit. Which months and days exist depends on the year
+/// only by its being a leap year, so the year is sought by its digits, a century at a time, and no filling is tried one by one.
 /// </remarks>
 internal static class EdtfCalendar
 {
@@ -20,7 +20,9 @@ internal static class EdtfCalendar
         _ => 31,
     };
 
-    /// <summary>The first and last day of a whole year, of a month, or of a day; false where the calendar has no such month or day.</summary>
+    /// <summary>
+    /// The first and last day of a whole year, of a month, or of a day; false where the calendar has no such month or day.
+    /// </summary>
     internal static bool TryWhole(long year, int? month, int? day, out EdtfBound earliest, out EdtfBound latest)
     {
         earliest = latest = default;

@@ -122,7 +122,8 @@ internal static class EdtfDateReader
     {
         if (code is < EdtfSeasons.First or > EdtfSeasons.Last)
         {
-            return scanner.Fail(start, "A month is 01 to 12, and a season or other grouping 21 to 41. Found " + code.ToString("00", CultureInfo.InvariantCulture) + ".");
+            string found = code.ToString("00", CultureInfo.InvariantCulture);
+            return scanner.Fail(start, "A month is 01 to 12, and a season or other grouping 21 to 41. Found " + found + ".");
         }
 
         if (!EdtfCalendar.TryFit(negative, year, null, null, out EdtfBound earliest, out EdtfBound latest))
@@ -150,7 +151,8 @@ internal static class EdtfDateReader
         if (part.IsUnspecified)
         {
             part.AtLeast(IsUnspecifiedFromTheRight(year, month, day) ? 1 : 2);
-            return EdtfCalendar.TryFit(negative, year, month, day, out part.Earliest, out part.Latest) || scanner.Fail(start, NothingFits);
+            return EdtfCalendar.TryFit(negative, year, month, day, out part.Earliest, out part.Latest)
+                || scanner.Fail(start, NothingFits);
         }
 
         int signed = negative ? -year.Lowest : year.Lowest;

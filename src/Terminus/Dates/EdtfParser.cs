@@ -141,7 +141,7 @@ internal static class EdtfParser
         {
             '.' => "'..' is for an open end of an interval, such as 1985/.., or a range in a set, such as [1985..1986].",
             'T' => "A time of day follows only a complete date.",
-            _ => "After this date only '/' and another date may follow; a year has four digits, a month and a day two, with hyphens between.",
+            _ => "After this date only '/' and another may follow; a year has four digits, a month and a day two, with hyphens between.",
         };
     }
 

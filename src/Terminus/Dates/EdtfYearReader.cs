@@ -30,7 +30,8 @@ internal static class EdtfYearReader
 
         if (year <= 9999)
         {
-            return scanner.Fail(start, "Y is only for years beyond four digits, such as Y12000 or Y-12000; a year from -9999 to 9999 is written without it.");
+            return scanner.Fail(
+                start, "Y is only for years beyond four digits, such as Y12000 or Y-12000; one from -9999 to 9999 is written without it.");
         }
 
         return TryFinish(ref scanner, ref part, year, negative);

@@ -40,7 +40,7 @@ public class EdtfDateTest
         EdtfDate date = EdtfDate.Parse(text);
         Assert.Equal(
             (level, earliest, latest, text),
-            (date.Level.ToString(System.Globalization.CultureInfo.InvariantCulture), date.Earliest.ToString(), date.Latest.ToString(), date.ToString()));
+            (DateText.Digits(date.Level), date.Earliest.ToString(), date.Latest.ToString(), date.ToString()));
     }
 
     [Theory]
