@@ -76,7 +76,10 @@ public readonly struct EdtfBound : IEquatable<EdtfBound>
     /// <summary>Whether two ends differ.</summary>
     public static bool operator !=(EdtfBound left, EdtfBound right) => !left.Equals(right);
 
-    /// <summary>Such as <c>1985-04-12</c>, <c>-0044-03-15</c>, <c>170000002-01-01</c>, <c>open</c> or <c>unknown</c>; never in a culture's format.</summary>
+    /// <summary>
+    /// Such as <c>1985-04-12</c>, <c>-0044-03-15</c>, <c>170000002-01-01</c>, <c>open</c> or <c>unknown</c>; never in a culture's
+    /// format.
+    /// </summary>
     public override string ToString() => Kind switch
     {
         EdtfBoundKind.Known => DateText.Iso(Year, Month, Day),

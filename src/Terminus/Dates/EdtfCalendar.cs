@@ -4,8 +4,8 @@ namespace Terminus;
 /// The proleptic Gregorian calendar for years of any size, and the first and last of its days that fit unspecified digits.
 /// </summary>
 /// <remarks>
-/// The days that fit form a hull from the first to the last; those between need not fit. Which months and days exist depends on the year only
-/// by its being a leap year, so the year is sought by its digits, a century at a time, and no filling is tried one by one.
+/// The days that fit form a hull from the first to the last; those between need not fit. Which months and days exist depends on the year
+/// only by its being a leap year, so the year is sought by its digits, a century at a time, and no filling is tried one by one.
 /// </remarks>
 internal static class EdtfCalendar
 {
@@ -19,6 +19,23 @@ internal static class EdtfCalendar
         4 or 6 or 9 or 11 => 30,
         _ => 31,
     };
+
+    /// <summary>
+    /// The first and last day of a whole year, of a month, or of a day; false where the calendar has no such month or day.
+    /// </summary>
+    internal static bool TryWhole(long year, int? month, int? day, out EdtfBound earliest, out EdtfBound latest)
+    {
+        earliest = latest = default;
+        (int first, int last) = month is { } m ? (m, m) : (1, 12);
+        if (first is < 1 or > 12 || day < 1 || day > DaysInMonth(year, first))
+        {
+            return false;
+        }
+
+        earliest = EdtfBound.On(year, first, day ?? 1);
+        latest = EdtfBound.On(year, last, day ?? DaysInMonth(year, last));
+        return true;
+    }
 
     /// <summary>The first and last day that fit, or false where none does.</summary>
     /// <param name="negative">Whether the year has a minus; year 0 then does not fit.</param>
@@ -56,7 +73,8 @@ internal static class EdtfCalendar
     {
         for (int m = 1; m <= 12; m++)
         {
-            for (int d = 1; Fits(m, month) && d <= DaysInMonth(leap, m); d++)
+            int length = Fits(m, month) ? DaysInMonth(leap, m) : 0;
+            for (int d = 1; d <= length; d++)
             {
                 if (Fits(d, day))
                 {
@@ -72,7 +90,7 @@ internal static class EdtfCalendar
     {
         for (int m = 12; m >= 1; m--)
         {
-            for (int d = DaysInMonth(leap, m); Fits(m, month) && d >= 1; d--)
+            for (int d = Fits(m, month) ? DaysInMonth(leap, m) : 0; d >= 1; d--)
             {
                 if (Fits(d, day))
                 {

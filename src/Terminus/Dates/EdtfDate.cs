@@ -9,18 +9,19 @@ namespace Terminus;
 /// </summary>
 /// <remarks>
 /// <para>
-/// What counts here is the first and the last day that the text allows. A set is its hull, and so are unspecified digits: <c>156X-12-25</c> runs
-/// from Christmas 1560 to Christmas 1569. A time of day is checked and says no more than its day, the local one as written. The qualifiers
-/// <c>?</c>, <c>~</c> and <c>%</c> have no width in the standard and widen nothing here; they are reported.
+/// What counts here is the first and the last day that the text allows. A set is its hull, and so are unspecified digits: <c>156X-12-25</c>
+/// runs from Christmas 1560 to Christmas 1569. A time of day is checked and says no more than its day, the local one as written. The
+/// qualifiers <c>?</c>, <c>~</c> and <c>%</c> have no width in the standard and widen nothing here; they are reported.
 /// </para>
 /// <para>
-/// The standard gives no dates of seasons. By convention a season is three whole months as meteorologists count them, one without a hemisphere
-/// (21 to 24) is the hull of north and south, and one that begins in December runs into the next year. A digit X in a month is never part of
-/// a season. Significant digits are counted from the first that is not 0. Year 0000 is 1 BCE, and there is no -0000.
+/// The standard gives no dates of seasons. By convention a season is three whole months as meteorologists count them, one without a
+/// hemisphere (21 to 24) is the hull of north and south, and one that begins in December runs into the next year. A digit X in a month is
+/// never part of a season. Significant digits are counted from the first that is not 0. Year 0000 is 1 BCE, and there is no -0000.
 /// </para>
 /// <para>
-/// Reading is strict: no blanks, no lower case, ASCII digits alone, at most 1,000 characters, an interval or range that does not end before it
-/// begins, hours 00 to 23, and no interval without a date. The type is immutable and safe on any thread. Two are equal when their texts are.
+/// Reading is strict: no blanks, no lower case, ASCII digits alone, at most 1,000 characters, an interval or range that does not end before
+/// it begins, hours 00 to 23, and no interval without a date. The type is immutable and safe on any thread. Two dates are equal when
+/// their texts are.
 /// </para>
 /// </remarks>
 public sealed class EdtfDate : IEquatable<EdtfDate>
@@ -46,8 +47,8 @@ public sealed class EdtfDate : IEquatable<EdtfDate>
     public EdtfBound Latest => reading.Latest;
 
     /// <summary>
-    /// The window from <see cref="Earliest"/> to <see cref="Latest"/>, or null where a known end lies outside the ISO calendar, years -9998 to
-    /// 9999. Open and unknown ends are both open in the window.
+    /// The window from <see cref="Earliest"/> to <see cref="Latest"/>, or null where a known end lies outside the ISO calendar, years -9998
+    /// to 9999. Open and unknown ends are both open in the window.
     /// </summary>
     public DateWindow? Window => reading.Window;
 
@@ -62,7 +63,9 @@ public sealed class EdtfDate : IEquatable<EdtfDate>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="EdtfException">The text is not EDTF; the exception says why and where.</exception>
     public static EdtfDate Parse(string text)
-        => TryParse(Guard.NotNull(text, nameof(text)), out EdtfDate? date, out EdtfError? error) ? date : throw new EdtfException(text, error);
+        => TryParse(Guard.NotNull(text, nameof(text)), out EdtfDate? date, out EdtfError? error)
+            ? date
+            : throw new EdtfException(text, error);
 
     /// <summary>Reads an EDTF text if it is one; never throws.</summary>
     /// <param name="text">The text; null is not EDTF.</param>

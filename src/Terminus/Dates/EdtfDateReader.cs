@@ -8,6 +8,8 @@ namespace Terminus;
 /// </summary>
 internal static class EdtfDateReader
 {
+    private const string NothingFits = "No day of the calendar fits these digits.";
+
     internal static bool TryRead(ref EdtfScanner scanner, out EdtfPart part)
     {
         part = default;
@@ -120,7 +122,8 @@ internal static class EdtfDateReader
     {
         if (code is < EdtfSeasons.First or > EdtfSeasons.Last)
         {
-            return scanner.Fail(start, "A month is 01 to 12, and a season or other grouping 21 to 41. Found " + code.ToString("00", CultureInfo.InvariantCulture) + ".");
+            string found = code.ToString("00", CultureInfo.InvariantCulture);
+            return scanner.Fail(start, "A month is 01 to 12, and a season or other grouping 21 to 41. Found " + found + ".");
         }
 
         if (!EdtfCalendar.TryFit(negative, year, null, null, out EdtfBound earliest, out EdtfBound latest))
@@ -141,27 +144,25 @@ internal static class EdtfDateReader
         return scanner.Current != '-' || scanner.FailHere("A season or other grouping has no day after it.");
     }
 
-    private const string NothingFits = "No day of the calendar fits these digits.";
-
     private static bool TryFit(
         ref EdtfScanner scanner, ref EdtfPart part, int start, bool negative, EdtfDigits year, EdtfDigits? month, EdtfDigits? day)
     {
         part.IsUnspecified = !(year.IsComplete && month is not { IsComplete: false } && day is not { IsComplete: false });
-        if (EdtfCalendar.TryFit(negative, year, month, day, out part.Earliest, out part.Latest))
+        if (part.IsUnspecified)
         {
-            if (part.IsUnspecified)
-            {
-                part.AtLeast(IsUnspecifiedFromTheRight(year, month, day) ? 1 : 2);
-            }
-
-            return true;
+            part.AtLeast(IsUnspecifiedFromTheRight(year, month, day) ? 1 : 2);
+            return EdtfCalendar.TryFit(negative, year, month, day, out part.Earliest, out part.Latest)
+                || scanner.Fail(start, NothingFits);
         }
 
-        return scanner.Fail(start, part.IsUnspecified || day is null || month is not { } known
-            ? NothingFits
-            : DateText.Month(known.Lowest) + " of that year has days 01 to "
-                + DateText.Digits(EdtfCalendar.DaysInMonth(year.Lowest, known.Lowest)) + ".");
+        int signed = negative ? -year.Lowest : year.Lowest;
+        return EdtfCalendar.TryWhole(signed, month?.Lowest, day?.Lowest, out part.Earliest, out part.Latest)
+            || scanner.Fail(start, DaysAllowed(signed, month!.Value.Lowest));
     }
+
+    // Only the day can be wrong: what is not a month has been read as a grouping.
+    private static string DaysAllowed(int year, int month)
+        => DateText.Month(month) + " of that year has days 01 to " + DateText.Digits(EdtfCalendar.DaysInMonth(year, month)) + ".";
 
     // The forms of level 1: 201X, 20XX, 2004-XX, 1985-04-XX, 1985-XX-XX.
     private static bool IsUnspecifiedFromTheRight(EdtfDigits year, EdtfDigits? month, EdtfDigits? day)

@@ -1,7 +1,8 @@
 namespace Terminus;
 
 /// <summary>
-/// The digits of a year, month or day, some of them perhaps unspecified: <c>19X5</c> has the known value 1905 and an unspecified place of tens.
+/// The digits of a year, month or day, some of them perhaps unspecified: <c>19X5</c> has the known value 1905 and an unspecified place of
+/// tens.
 /// </summary>
 internal readonly struct EdtfDigits
 {
@@ -51,7 +52,9 @@ internal readonly struct EdtfDigits
         return true;
     }
 
-    /// <summary>Reads exactly <paramref name="count"/> digits or Xs; false where another character stands among them, with the position at it.</summary>
+    /// <summary>
+    /// Reads exactly <paramref name="count"/> digits or Xs; false where another character stands among them, with the position at it.
+    /// </summary>
     internal static bool TryRead(ref EdtfScanner scanner, int count, out EdtfDigits digits)
     {
         int known = 0;

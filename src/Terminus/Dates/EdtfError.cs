@@ -9,7 +9,9 @@ public sealed class EdtfError
         Reason = reason;
     }
 
-    /// <summary>The place of the first character that is wrong, counted from 0; the length of the text where something is missing at its end.</summary>
+    /// <summary>
+    /// The place of the first character that is wrong, counted from 0; the length of the text where something is missing at its end.
+    /// </summary>
     public int Position { get; }
 
     /// <summary>What is wrong and what is allowed, as a sentence.</summary>

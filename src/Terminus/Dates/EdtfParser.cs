@@ -61,7 +61,7 @@ internal static class EdtfParser
 
         if (!scanner.Take('/'))
         {
-            return scanner.FailHere(WhatFollows(reading.Earliest, scanner.Current));
+            return scanner.FailHere(WhatFollows(start, scanner.Current));
         }
 
         int second = scanner.Position;
@@ -125,18 +125,23 @@ internal static class EdtfParser
         return true;
     }
 
-    private static string WhatFollows(EdtfBound before, char found)
+    private static string WhatFollows(in EdtfPart before, char found)
     {
-        if (before.Kind != EdtfBoundKind.Known)
+        if (before.Earliest.Kind != EdtfBoundKind.Known)
         {
             return "After '..' at the start comes '/' and a date.";
+        }
+
+        if (before.HasTime)
+        {
+            return "Nothing follows a time of day but Z or a shift such as +01:00.";
         }
 
         return found switch
         {
             '.' => "'..' is for an open end of an interval, such as 1985/.., or a range in a set, such as [1985..1986].",
             'T' => "A time of day follows only a complete date.",
-            _ => "After this date only '/' and another date may follow; a year has four digits, a month and a day two, with hyphens between.",
+            _ => "After this date only '/' and another may follow; a year has four digits, a month and a day two, with hyphens between.",
         };
     }
 
@@ -150,22 +155,9 @@ internal static class EdtfParser
         }
 
         int year = (Pair(text, 0) * 100) + Pair(text, 2);
-        int month = text.Length == 4 ? 0 : text[4] == '-' ? Pair(text, 5) : -1;
-        int day = text.Length < 10 ? 0 : text[7] == '-' ? Pair(text, 8) : -1;
-        if (year < 0 || month is < 0 or > 12 || day < 0 || (text.Length > 4 && month == 0))
-        {
-            return false;
-        }
-
-        if (text.Length == 10 && (day == 0 || day > EdtfCalendar.DaysInMonth(year, month)))
-        {
-            return false;
-        }
-
-        int lastMonth = month == 0 ? 12 : month;
-        reading.Earliest = EdtfBound.On(year, Math.Max(month, 1), Math.Max(day, 1));
-        reading.Latest = EdtfBound.On(year, lastMonth, day == 0 ? EdtfCalendar.DaysInMonth(year, lastMonth) : day);
-        return true;
+        int? month = text.Length == 4 ? null : text[4] == '-' ? Pair(text, 5) : -1;
+        int? day = text.Length < 10 ? null : text[7] == '-' ? Pair(text, 8) : -1;
+        return year >= 0 && EdtfCalendar.TryWhole(year, month, day, out reading.Earliest, out reading.Latest);
     }
 
     // Two digits as a number, or a number below -9999 where they are not digits.

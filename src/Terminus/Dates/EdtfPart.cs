@@ -12,8 +12,10 @@ internal struct EdtfPart
     /// <summary>Whether a digit is X.</summary>
     internal bool IsUnspecified;
 
-    /// <summary>Whether a time of day follows, and where its T stands.</summary>
+    /// <summary>Whether a time of day follows.</summary>
     internal bool HasTime;
+
+    /// <summary>Where the T of the time of day stands.</summary>
     internal int TimePosition;
 
     internal EdtfPrecision Precision;

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Terminus;
 
 /// <summary>A place in a text, and the first thing that was wrong with it.</summary>
@@ -60,8 +62,11 @@ internal ref struct EdtfScanner(ReadOnlySpan<char> text)
         }
 
         char c = text[Position];
-        return c is > ' ' and <= '~'
-            ? "Found '" + c + "'."
-            : c == ' ' ? "Found a space." : "Found the character U+" + ((int)c).ToString("X4", System.Globalization.CultureInfo.InvariantCulture) + ".";
+        return c switch
+        {
+            ' ' => "Found a space.",
+            > ' ' and <= '~' => "Found '" + c + "'.",
+            _ => "Found the character U+" + ((int)c).ToString("X4", CultureInfo.InvariantCulture) + ".",
+        };
     }
 }

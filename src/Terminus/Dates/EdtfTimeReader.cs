@@ -1,8 +1,8 @@
 namespace Terminus;
 
 /// <summary>
-/// Reads a time of day, which must be complete: <c>T23:20:30</c>, with <c>Z</c>, <c>+04</c> or <c>-04:30</c> or nothing after it. It says nothing
-/// of the day, which is the local one as written.
+/// Reads a time of day, which must be complete: <c>T23:20:30</c>, with <c>Z</c>, <c>+04</c> or <c>-04:30</c> or nothing after it. It says
+/// nothing of the day, which is the local one as written.
 /// </summary>
 internal static class EdtfTimeReader
 {
@@ -29,7 +29,8 @@ internal static class EdtfTimeReader
         }
 
         int minutes = 0;
-        if (!TryReadPair(ref scanner, 23, "hour", out int hours) || (scanner.Take(':') && !TryReadPair(ref scanner, 59, "minute", out minutes)))
+        if (!TryReadPair(ref scanner, 23, "hour", out int hours)
+            || (scanner.Take(':') && !TryReadPair(ref scanner, 59, "minute", out minutes)))
         {
             return false;
         }

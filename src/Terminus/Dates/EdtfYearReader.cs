@@ -5,6 +5,8 @@ namespace Terminus;
 /// </summary>
 internal static class EdtfYearReader
 {
+    private const string TooLarge = "The number does not fit in 64 bits; a year lies within 9223372036854775807 of year 0.";
+
     /// <summary>Reads <c>Y170000002</c>, <c>Y-17E7</c> or <c>Y3388E2S3</c>; the position is after the Y.</summary>
     internal static bool TryReadPrefixed(ref EdtfScanner scanner, ref EdtfPart part)
     {
@@ -28,7 +30,8 @@ internal static class EdtfYearReader
 
         if (year <= 9999)
         {
-            return scanner.Fail(start, "Y is only for years beyond four digits, such as Y12000 or Y-12000; a year from -9999 to 9999 is written without it.");
+            return scanner.Fail(
+                start, "Y is only for years beyond four digits, such as Y12000 or Y-12000; one from -9999 to 9999 is written without it.");
         }
 
         return TryFinish(ref scanner, ref part, year, negative);
@@ -64,8 +67,6 @@ internal static class EdtfYearReader
         part.Precision = EdtfPrecision.Year;
         return true;
     }
-
-    private const string TooLarge = "The number does not fit in 64 bits; a year lies within 9223372036854775807 of year 0.";
 
     private static bool TryScale(ref EdtfScanner scanner, ref EdtfPart part, ref long year)
     {

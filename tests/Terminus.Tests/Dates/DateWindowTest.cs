@@ -94,7 +94,8 @@ public class DateWindowTest
     [Fact]
     public void Widen_MovesClosedEndsAndLeavesOpenOnes()
     {
-        Assert.Equal(DateWindow.Between(new LocalDate(1951, 3, 6), new LocalDate(1966, 7, 11)), DateWindow.Between(Filed, Issued).Widen(5, 5));
+        DateWindow wider = DateWindow.Between(new LocalDate(1951, 3, 6), new LocalDate(1966, 7, 11));
+        Assert.Equal(wider, DateWindow.Between(Filed, Issued).Widen(5, 5));
         Assert.Equal(DateWindow.From(new LocalDate(1951, 3, 6)), DateWindow.From(Filed).Widen(5, 5));
     }
 }

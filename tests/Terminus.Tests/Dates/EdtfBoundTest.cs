@@ -6,7 +6,8 @@ public class EdtfBoundTest
     public void Default_IsOpen()
     {
         Assert.Equal(EdtfBound.Open, default);
-        Assert.Equal((EdtfBoundKind.Open, 0L, 0, 0, "open"), (default(EdtfBound).Kind, default(EdtfBound).Year, default(EdtfBound).Month, default(EdtfBound).Day, default(EdtfBound).ToString()));
+        EdtfBound bound = default;
+        Assert.Equal((EdtfBoundKind.Open, 0L, 0, 0, "open"), (bound.Kind, bound.Year, bound.Month, bound.Day, bound.ToString()));
     }
 
     [Fact]

@@ -20,7 +20,8 @@ public class EdtfDateLaws
     public void A_date_never_ends_before_it_begins(EdtfText text)
     {
         EdtfDate date = EdtfDate.Parse(text.Value);
-        Assert.False(date.Earliest.Kind == EdtfBoundKind.Known && date.Latest.Kind == EdtfBoundKind.Known && date.Latest.IsBefore(date.Earliest));
+        bool isClosed = date.Earliest.Kind == EdtfBoundKind.Known && date.Latest.Kind == EdtfBoundKind.Known;
+        Assert.False(isClosed && date.Latest.IsBefore(date.Earliest));
     }
 
     [Property(MaxTest = 2000)]
@@ -36,7 +37,7 @@ public class EdtfDateLaws
         }
         else
         {
-            Assert.Null(Record.Exception(() => (date!.Window, date.Level, date.Earliest.ToString(), date.Latest.ToString(), date.GetHashCode())));
+            Assert.Null(Record.Exception(() => (date!.Window, date.Level, date.Earliest.ToString(), date.Latest.ToString())));
         }
     }
 
@@ -48,7 +49,8 @@ public class EdtfDateLaws
     public void A_day_is_the_window_of_that_day(LocalDate day) => Assert.Equal(DateWindow.On(day), EdtfDate.From(day).Window);
 
     [Property]
-    public void A_year_is_the_window_of_that_year(LocalDate day) => Assert.Equal(DateWindow.InYear(day.Year), EdtfDate.InYear(day.Year).Window);
+    public void A_year_is_the_window_of_that_year(LocalDate day)
+        => Assert.Equal(DateWindow.InYear(day.Year), EdtfDate.InYear(day.Year).Window);
 
     [Property]
     public void An_interval_is_the_hull_of_its_ends(LocalDate one, LocalDate other)

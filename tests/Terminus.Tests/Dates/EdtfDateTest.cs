@@ -40,7 +40,7 @@ public class EdtfDateTest
         EdtfDate date = EdtfDate.Parse(text);
         Assert.Equal(
             (level, earliest, latest, text),
-            (date.Level.ToString(System.Globalization.CultureInfo.InvariantCulture), date.Earliest.ToString(), date.Latest.ToString(), date.ToString()));
+            (DateText.Digits(date.Level), date.Earliest.ToString(), date.Latest.ToString(), date.ToString()));
     }
 
     [Theory]
@@ -78,6 +78,9 @@ public class EdtfDateTest
     [InlineData("[1670..,1680]", 7, "'..' with nothing after it is allowed only at the end of a set.")]
     [InlineData("[..1670..]", 7, "A member of a set is open to one side only.")]
     [InlineData("{1670]", 5, "A set goes on with ',', with '..' for a range, or ends with '}'; no spaces. Found ']'.")]
+    [InlineData("Y9999", 1, "Y is only for years beyond four digits")]
+    [InlineData("Y-0", 2, "A year after Y has more than four digits and does not begin with 0. Found '0'.")]
+    [InlineData("Y17E2", 1, "Y is only for years beyond four digits")]
     [InlineData("Y9223372036854775808", 1, "The number does not fit in 64 bits")]
     [InlineData("Y17E99999999999999999999", 4, "The number does not fit in 64 bits")]
     [InlineData("Y17E30", 4, "The number does not fit in 64 bits")]
@@ -140,6 +143,7 @@ public class EdtfDateTest
     // Level 2 "Interval": portions of a date within an interval may be approximate, uncertain or unspecified.
     [Theory]
     [InlineData("201X/2020", 2)]
+    [InlineData("2009/201X", 2)]
     [InlineData("-1985/1985", 1)]
     [InlineData("Y12000/..", 1)]
     [InlineData("2001-21/2003", 1)]
@@ -176,6 +180,10 @@ public class EdtfDateTest
     [InlineData("-1985S2", "-1999-01-01", "-1900-12-31")]
     [InlineData("-156X-12-25", "-1569-12-25", "-1560-12-25")]
     [InlineData("-0001-28", "-0001-12-01", "0000-02-29")]
+    [InlineData("-XX00-02-29", "-9600-02-29", "-0400-02-29")]
+    [InlineData("-00XX-02-29", "-0096-02-29", "-0004-02-29")]
+    [InlineData("XX00-02-29", "0000-02-29", "9600-02-29")]
+    [InlineData("1000S1", "1000-01-01", "1999-12-31")]
     [InlineData("0050S1", "0050-01-01", "0059-12-31")]
     [InlineData("1950S9", "1950-01-01", "1950-12-31")]
     [InlineData("199X-24", "1990-06-01", "2000-02-29")]
