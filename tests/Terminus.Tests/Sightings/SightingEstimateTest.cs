@@ -80,6 +80,18 @@ public class SightingEstimateTest
         Assert.Equal(Examples.Date("1955-01-01").PlusDays(-9 * 364), estimate.Bound);
     }
 
+    // 98.5 gaps of 110 years after 1960 is after 9999; the gap at 0.5 is 2.4 times as long only.
+    [Fact]
+    public void Of_BoundOutsideTheCalendar_LeavesTheWindowOut()
+    {
+        SightingEstimate estimate = SightingEstimate.Of(Examples.Years(1850, 1960), SightingEnd.Last, SightingMethod.Gradual, 0.98);
+        Assert.False(estimate.IsRefused);
+        Assert.Null(estimate.Bound);
+        Assert.DoesNotContain(estimate.Windows, w => w.Confidence == 0.98);
+        Assert.Contains(estimate.Windows, w => w.Confidence == 0.5);
+        Assert.Equal("sightings.beyond-calendar", estimate.Reasons[^1].Rule);
+    }
+
     public static TheoryData<string, Sighting[], SightingMethod, double> Refusals => new()
     {
         { "sightings.none", [], SightingMethod.Auto, 0.9 },
