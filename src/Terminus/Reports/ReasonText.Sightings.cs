@@ -29,6 +29,7 @@ public static partial class ReasonText
         all["sightings.linear-few"] = "The optimal linear estimator needs {needed} independent sources; there are {sources}.";
         all["sightings.linear-level"] = "{sources} sources give the optimal linear estimator no finite bound at {confidence}.";
         all["sightings.linear-flat"] = "All sightings but one fall on one day, so the optimal linear estimator finds no shape.";
+        all["sightings.no-silence"] = "The search to {searched} does not go beyond the sightings, so there is no silence to judge.";
         all["sightings.beyond-calendar"] = "At this confidence the bound lies outside the calendar, so it says nothing.";
     }
 }

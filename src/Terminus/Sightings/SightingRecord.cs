@@ -75,6 +75,9 @@ internal sealed class SightingRecord
         return bound;
     }
 
+    /// <summary>The time of a day.</summary>
+    internal double TimeOf(int day) => end == SightingEnd.First ? day - origin : origin - day;
+
     /// <summary>The day of a bound, rounded outwards, as a day number; <see cref="DayNumber.Open"/> outside the calendar.</summary>
     internal int DayOf(double time)
     {
