@@ -4,7 +4,8 @@ public static partial class ReasonText
 {
     private static void AddSightings(Dictionary<string, string> all)
     {
-        all["sightings.sources"] = "{given} sightings from {sources} independent sources; of each source the one nearest to the end counts.";
+        all["sightings.sources"] =
+            "{given} sightings from {sources} independent sources; of each source the one nearest to the end counts.";
         all["sightings.windows"] = "Sightings not dated to the day are placed so that the bound is farthest out.";
         all["sightings.even"] = "The sightings are spread evenly enough for an abrupt end; the check is weak with few of them.";
         all["sightings.uneven"] = "The sightings are not spread evenly, so only the gap nearest to the end counts.";

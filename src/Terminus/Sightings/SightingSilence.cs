@@ -7,8 +7,8 @@ namespace Terminus;
 /// long a silence is while the feature is about and the search goes on as before.
 /// </summary>
 /// <remarks>
-/// A small probability speaks for an end; a large one says that nothing is shown. Every figure is the larger of those with all the sightings as early and
-/// as late as their dates allow, so that the silence never looks longer than it was.
+/// A small probability speaks for an end; a large one says that nothing is shown. Every figure is the larger of those with all the
+/// sightings as early and as late as their dates allow, so that the silence never looks longer than it was.
 /// </remarks>
 public sealed record SightingSilence
 {
@@ -35,8 +35,8 @@ public sealed record SightingSilence
     public double? AtConstantRate { get; private init; }
 
     /// <summary>
-    /// The probability where sightings grow rarer towards the end exponentially (Solow 1993, J. Math. Biol. 32:79-82). Null where refused or for
-    /// fewer than three sources.
+    /// The probability where sightings grow rarer towards the end exponentially (Solow 1993, J. Math. Biol. 32:79-82). Null where
+    /// refused or for fewer than three sources.
     /// </summary>
     public double? AtFallingRate { get; private init; }
 

@@ -13,7 +13,9 @@ public class SightingSilenceTest
         LocalDate start = new(1972, 1, 1);
         double[] months = [0, .. WorkedExample.Of("SO93-ferret-declining").Inputs("months")];
         SightingSilence silence = SightingSilence.Of(
-            months.Select(m => new Sighting(DateWindow.On(start.PlusDays((int)m)), DateText.Digits((int)m))), SightingEnd.Last, start.PlusDays(229));
+            months.Select(m => new Sighting(DateWindow.On(start.PlusDays((int)m)), DateText.Digits((int)m))),
+            SightingEnd.Last,
+            start.PlusDays(229));
         Assert.Equal(29, silence.Sources);
         Near.Relative(WorkedExample.Of("SO93-ferret-stationary").Expected("p"), silence.AtConstantRate!.Value, 1e-5);
         Near.Relative(WorkedExample.Of("SO93-ferret-declining").Expected("p"), silence.AtFallingRate!.Value, 1e-5);
@@ -48,7 +50,9 @@ public class SightingSilenceTest
 
     [Fact]
     public void Of_OneSource_IsRefused()
-        => Assert.Equal("sightings.few", SightingSilence.Of(Examples.Years(1950), SightingEnd.Last, new LocalDate(1960, 1, 1)).Refusal!.Rule);
+        => Assert.Equal(
+            "sightings.few",
+            SightingSilence.Of(Examples.Years(1950), SightingEnd.Last, new LocalDate(1960, 1, 1)).Refusal!.Rule);
 
     [Property(Arbitrary = [typeof(Gens)])]
     public void A_longer_search_never_makes_the_silence_likelier(Sighting[] sightings, SightingEnd end, ushort days)
