@@ -4,7 +4,8 @@ public static partial class ReasonText
 {
     private static void AddSightings(Dictionary<string, string> all)
     {
-        all["sightings.sources"] = "{given} sightings from {sources} independent sources; of each source the one nearest to the end counts.";
+        all["sightings.sources"] =
+            "{given} sightings from {sources} independent sources; of each source the one nearest to the end counts.";
         all["sightings.windows"] = "Sightings not dated to the day are placed so that the bound is farthest out.";
         all["sightings.even"] = "The sightings are spread evenly enough for an abrupt end; the check is weak with few of them.";
         all["sightings.uneven"] = "The sightings are not spread evenly, so only the gap nearest to the end counts.";
@@ -29,6 +30,7 @@ public static partial class ReasonText
         all["sightings.linear-few"] = "The optimal linear estimator needs {needed} independent sources; there are {sources}.";
         all["sightings.linear-level"] = "{sources} sources give the optimal linear estimator no finite bound at {confidence}.";
         all["sightings.linear-flat"] = "All sightings but one fall on one day, so the optimal linear estimator finds no shape.";
+        all["sightings.no-silence"] = "The search to {searched} does not go beyond the sightings, so there is no silence to judge.";
         all["sightings.beyond-calendar"] = "At this confidence the bound lies outside the calendar, so it says nothing.";
     }
 }

@@ -28,7 +28,7 @@ internal static class Estimation
     }
 
     /// <summary>Why the sightings cannot be put in order at all, or null.</summary>
-    private static Reason? Unusable(Sighting[] sightings)
+    internal static Reason? Unusable(Sighting[] sightings)
     {
         if (sightings.Length == 0)
         {

@@ -1,8 +1,9 @@
 namespace Terminus;
 
 /// <summary>
-/// How the sightings between the first and the last are spread, as standard errors of their mean from where it would be. Times rise away from the
-/// end that is sought. Derived from the moments of the uniform and the triangular density; the limits are house defaults, no source.
+/// How the sightings between the first and the last are spread, as standard errors of their mean from where it would be. Times rise
+/// away from the end that is sought. Derived from the moments of the uniform and the triangular density; the limits are house
+/// defaults, no source.
 /// </summary>
 internal static class Evenness
 {

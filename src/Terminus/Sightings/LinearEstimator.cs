@@ -1,15 +1,18 @@
 namespace Terminus;
 
 /// <summary>
-/// The optimal linear estimator of an end from the k most extreme sightings: Roberts and Solow 2003 (Nature 426:245), Solow 2005 (Math. Biosci.
-/// 195:47-55), both from memory. Its point and one-sided bound are approximate. Times rise away from the end that is sought.
+/// The optimal linear estimator of an end from the k most extreme sightings: Roberts and Solow 2003 (Nature 426:245), Solow 2005
+/// (Math. Biosci. 195:47-55), both from memory. Its point and one-sided bound are approximate. Times rise away from the end that is
+/// sought.
 /// </summary>
 internal static class LinearEstimator
 {
     /// <summary>Fewer sightings say nothing of the shape near the end.</summary>
     internal const int Fewest = 5;
 
-    /// <summary>The estimator rests on the extremes; with more than these its bound was seen to cover less (house default, no source).</summary>
+    /// <summary>
+    /// The estimator rests on the extremes; with more than these its bound was seen to cover less (house default, no source).
+    /// </summary>
     internal const int Most = 20;
 
     /// <summary>
@@ -31,9 +34,9 @@ internal static class LinearEstimator
 
     /// <summary>The weights of the sightings, most extreme first; they sum to 1.</summary>
     /// <remarks>
-    /// The published weights solve L a = e, where L[i,j] = G(2v+i) G(v+j) / (G(v+i) G(j)) for j up to i, G being the gamma function. That is
-    /// u[max] w[min] with ratios of neighbours that are rational in v, so the inverse is tridiagonal and a sum by parts
-    /// solves it: no gamma function, no elimination, and no cancellation for small v.
+    /// The published weights solve L a = e, where L[i,j] = G(2v+i) G(v+j) / (G(v+i) G(j)) for j up to i, G being the gamma
+    /// function. That is u[max] w[min] with ratios of neighbours that are rational in v, so the inverse is tridiagonal and a sum by
+    /// parts solves it: no gamma function, no elimination, and no cancellation for small v.
     /// </remarks>
     internal static double[] Weights(int k, double v)
     {
@@ -99,7 +102,8 @@ internal static class LinearEstimator
         if (!Reaches(k, confidence))
         {
             return EndFit.Refuse(
-                reasons, new Reason("sightings.linear-level", "sources", DateText.Digits(k), "confidence", SightingWords.Number(confidence)));
+                reasons,
+                new Reason("sightings.linear-level", "sources", DateText.Digits(k), "confidence", SightingWords.Number(confidence)));
         }
 
         double[] earliest = record.Earliest.AsSpan(0, k).ToArray();

@@ -85,7 +85,9 @@ public sealed record SightingEstimate
     /// <param name="method">What is known of how it did.</param>
     /// <param name="confidence">The confidence of the bound, above 0 and at most 1; 1 is refused, because no sightings give it.</param>
     /// <returns>The estimate, or a refusal that says why.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The confidence is outside its range, or an enum value is none of its names.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The confidence is outside its range, or an enum value is none of its names.
+    /// </exception>
     public static SightingEstimate Of(
         IEnumerable<Sighting> sightings,
         SightingEnd end,

@@ -6,7 +6,8 @@ namespace Terminus;
 /// </summary>
 /// <remarks>
 /// A sighting known to a window, such as a year, may lie anywhere in it. Bounds take the placing of all of them that puts the bound
-/// farthest out, so that they hold wherever the sightings lie. The origin is the extreme day itself: moving all the sightings changes no digit.
+/// farthest out, so that they hold wherever the sightings lie. The origin is the extreme day itself: moving all the sightings
+/// changes no digit.
 /// </remarks>
 internal sealed class SightingRecord
 {
@@ -75,6 +76,9 @@ internal sealed class SightingRecord
         return bound;
     }
 
+    /// <summary>The time of a day.</summary>
+    internal double TimeOf(int day) => end == SightingEnd.First ? day - origin : origin - day;
+
     /// <summary>The day of a bound, rounded outwards, as a day number; <see cref="DayNumber.Open"/> outside the calendar.</summary>
     internal int DayOf(double time)
     {
@@ -97,7 +101,9 @@ internal sealed class SightingRecord
         return a == DayNumber.Open || b == DayNumber.Open ? null : DateWindow.OfDays(Math.Min(a, b), Math.Max(a, b));
     }
 
-    /// <summary>The longest gap where source <paramref name="i"/> holds the first sighting: up to the first of the others, placed late.</summary>
+    /// <summary>
+    /// The longest gap where source <paramref name="i"/> holds the first sighting: up to the first of the others, placed late.
+    /// </summary>
     private double GapAfter(int i)
     {
         if (Latest.Length < 2)

@@ -40,11 +40,14 @@ internal static class SilenceFormulas
         return total;
     }
 
-    /// <summary>One chance a unit of time, at a constant rate: McInerny et al. 2006 (Conserv. Biol. 20:562-567). It depends on the unit.</summary>
+    /// <summary>
+    /// One chance a unit of time, at a constant rate: McInerny et al. 2006 (Conserv. Biol. 20:562-567). It depends on the unit.
+    /// </summary>
     internal static double ByTrials(int n, double last, double until) => Math.Pow(1 - (n / last), until - last);
 
     /// <summary>
-    /// From the mean gap and, where asked, its trend: Jaric and Ebenhard 2010 (Wildl. Biol. 16:267-275). A heuristic that depends on the unit.
+    /// From the mean gap and, where asked, its trend: Jaric and Ebenhard 2010 (Wildl. Biol. 16:267-275). A heuristic that depends
+    /// on the unit.
     /// </summary>
     internal static double ByGapTrend(ReadOnlySpan<double> times, double until, bool withTrend)
     {

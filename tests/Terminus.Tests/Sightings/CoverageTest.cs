@@ -1,8 +1,9 @@
 namespace Terminus.Tests.Sightings;
 
 /// <summary>
-/// What each bound really covers at a stated 0.90, the bad cases included. The figures are those of an earlier simulation with another generator, 40,000
-/// records each, printed to two digits; Rivadeneira et al. 2009 and Solow 2003 tell the same story in words. The feature comes in at 0.
+/// What each bound really covers at a stated 0.90, the bad cases included. The figures are those of an earlier simulation with
+/// another generator, 40,000 records each, printed to two digits; Rivadeneira et al. 2009 and Solow 2003 tell the same story in
+/// words. The feature comes in at 0.
 /// </summary>
 public class CoverageTest
 {

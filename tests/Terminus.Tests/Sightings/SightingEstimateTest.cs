@@ -4,11 +4,16 @@ namespace Terminus.Tests.Sightings;
 
 public class SightingEstimateTest
 {
+    private static readonly Sighting OpenSince1955 = new(DateWindow.From(Examples.Date("1955-01-01")), "a");
+    private static readonly Sighting OfX = new(DateWindow.InYear(1955), "a", "x");
+    private static readonly Sighting OfY = new(DateWindow.InYear(1956), "b", "y");
+
     // The formulas by hand: two sightings a hundred days apart, so the range and the gap are the same; at 0.9 nine gaps.
     [Fact]
     public void Of_TwoSightings_IsNineGapsBeforeTheFirst()
     {
-        SightingEstimate estimate = SightingEstimate.Of(Examples.Days("1950-04-11", "1950-01-01"), SightingEnd.First, SightingMethod.Abrupt);
+        Sighting[] sightings = Examples.Days("1950-04-11", "1950-01-01");
+        SightingEstimate estimate = SightingEstimate.Of(sightings, SightingEnd.First, SightingMethod.Abrupt);
         Assert.Equal(SightingEstimator.Range, estimate.Estimator);
         Assert.Equal(Examples.Date("1950-01-01").PlusDays(-900), estimate.Bound);
         Assert.Equal(DateWindow.On(Examples.Date("1950-01-01").PlusDays(-100)), estimate.Point);
@@ -65,7 +70,8 @@ public class SightingEstimateTest
     [Fact]
     public void Of_Windows_StateTheCurveForAPieceAndForTheEnd()
     {
-        SightingEstimate estimate = SightingEstimate.Of(Examples.Days("1950-01-01", "1950-04-11"), SightingEnd.First, SightingMethod.Abrupt);
+        Sighting[] sightings = Examples.Days("1950-01-01", "1950-04-11");
+        SightingEstimate estimate = SightingEstimate.Of(sightings, SightingEnd.First, SightingMethod.Abrupt);
         Assert.Equal([0.98, 0.95, 0.9, 0.8, 0.66, 0.5], estimate.Windows.Select(w => w.Confidence));
         Assert.Equal(DateWindow.From(Examples.Date("1950-01-01").PlusDays(-900)), estimate.Windows[2].Window);
         Assert.Equal(
@@ -80,13 +86,25 @@ public class SightingEstimateTest
         Assert.Equal(Examples.Date("1955-01-01").PlusDays(-9 * 364), estimate.Bound);
     }
 
+    // 98.5 gaps of 110 years after 1960 is after 9999; the gap at 0.5 is 2.4 times as long only.
+    [Fact]
+    public void Of_BoundOutsideTheCalendar_LeavesTheWindowOut()
+    {
+        SightingEstimate estimate = SightingEstimate.Of(Examples.Years(1850, 1960), SightingEnd.Last, SightingMethod.Gradual, 0.98);
+        Assert.False(estimate.IsRefused);
+        Assert.Null(estimate.Bound);
+        Assert.DoesNotContain(estimate.Windows, w => w.Confidence == 0.98);
+        Assert.Contains(estimate.Windows, w => w.Confidence == 0.5);
+        Assert.Equal("sightings.beyond-calendar", estimate.Reasons[^1].Rule);
+    }
+
     public static TheoryData<string, Sighting[], SightingMethod, double> Refusals => new()
     {
         { "sightings.none", [], SightingMethod.Auto, 0.9 },
         { "sightings.few", Examples.Years(1955), SightingMethod.Auto, 0.9 },
         { "sightings.few", [new(DateWindow.InYear(1955), "a"), new(DateWindow.InYear(1960), "A")], SightingMethod.Abrupt, 0.9 },
-        { "sightings.open-date", [new(DateWindow.From(Examples.Date("1955-01-01")), "a"), .. Examples.Years(1960, 1970)], SightingMethod.Auto, 0.9 },
-        { "sightings.two-features", [new(DateWindow.InYear(1955), "a", "x"), new(DateWindow.InYear(1956), "b", "y")], SightingMethod.Auto, 0.9 },
+        { "sightings.open-date", [OpenSince1955, .. Examples.Years(1960, 1970)], SightingMethod.Auto, 0.9 },
+        { "sightings.two-features", [OfX, OfY], SightingMethod.Auto, 0.9 },
         { "sightings.certainty", Examples.Years(1955, 1960), SightingMethod.Abrupt, 1 },
         { "sightings.tie", Examples.Days("1955-01-01", "1955-01-01", "1960-01-01"), SightingMethod.Gradual, 0.9 },
         { "sightings.no-spread", Examples.Days("1955-01-01", "1955-01-01"), SightingMethod.Abrupt, 0.9 },

@@ -85,5 +85,6 @@ public class SilenceFormulasTest
     }
 
     private static double Falling(int sum, BigInteger x, int scale)
-        => SilenceFormulas.Ratio(SilenceFormulas.FallingNumerator(28, (BigInteger)sum * scale, x), BigInteger.Pow((BigInteger)sum * scale, 27));
+        => SilenceFormulas.Ratio(
+            SilenceFormulas.FallingNumerator(28, (BigInteger)sum * scale, x), BigInteger.Pow((BigInteger)sum * scale, 27));
 }

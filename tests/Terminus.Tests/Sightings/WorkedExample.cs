@@ -6,18 +6,18 @@ namespace Terminus.Tests.Sightings;
 /// <summary>A row of TestData/sightings/worked-examples.json; the row has its source and tolerance.</summary>
 internal sealed class WorkedExample
 {
-    private static readonly JsonDocument File =
-        JsonDocument.Parse(System.IO.File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "TestData", "sightings", "worked-examples.json")));
+    private static readonly string Place = Path.Combine(AppContext.BaseDirectory, "TestData", "sightings", "worked-examples.json");
+
+    private static readonly JsonDocument Rows = JsonDocument.Parse(File.ReadAllText(Place));
 
     private readonly JsonElement row;
 
     private WorkedExample(JsonElement row) => this.row = row;
 
-    internal static IEnumerable<string> Ids => Rows.Select(r => r.GetProperty("id").GetString()!);
+    internal static IEnumerable<string> Ids => Rows.RootElement.EnumerateArray().Select(r => r.GetProperty("id").GetString()!);
 
-    private static IEnumerable<JsonElement> Rows => File.RootElement.EnumerateArray();
-
-    internal static WorkedExample Of(string id) => new(Rows.Single(r => r.GetProperty("id").GetString() == id));
+    internal static WorkedExample Of(string id)
+        => new(Rows.RootElement.EnumerateArray().Single(r => r.GetProperty("id").GetString() == id));
 
     /// <summary>An input, as a number or as the fraction that a text holds.</summary>
     internal double Input(string name) => Number(row.GetProperty("inputs").GetProperty(name));
