@@ -27,6 +27,7 @@ public static partial class ReasonText
     {
         var all = new Dictionary<string, string>(StringComparer.Ordinal);
         AddSightings(all);
+        AddRegisters(all);
         return all;
     }
 
