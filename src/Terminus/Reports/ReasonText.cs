@@ -30,6 +30,7 @@ public static partial class ReasonText
         AddPieces(all);
         AddStatement(all);
         AddSightings(all);
+        AddRegisters(all);
         return all;
     }
 
