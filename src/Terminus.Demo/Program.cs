@@ -1,1 +1,3 @@
-Console.WriteLine("Terminus");
+using Terminus.Demo;
+
+return new DemoConsole(Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error).Run(args);

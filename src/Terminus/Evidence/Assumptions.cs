@@ -176,6 +176,11 @@ public sealed record Assumptions
         _ => MarkCustomEnd,
     };
 
+    /// <summary>Reads a file that replaces some of the house defaults: an object with a name, a version and the numbers to replace.</summary>
+    /// <param name="utf8">The document. Its members are named as the properties here, starting with a small letter.</param>
+    /// <param name="fileName">The name to show in problems, or null.</param>
+    public static DocumentResult<Assumptions> Read(ReadOnlySpan<byte> utf8, string? fileName = null) => AssumptionsReader.Read(utf8, fileName);
+
     /// <summary>The name and version, such as <c>house 1.0.0</c>.</summary>
     public override string ToString() => Name + " " + Version;
 }

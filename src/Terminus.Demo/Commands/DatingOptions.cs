@@ -1,0 +1,97 @@
+using System.CommandLine;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Terminus.Demo.Commands;
+
+/// <summary>The options that every command that dates pieces has, and what they come to.</summary>
+internal sealed class DatingOptions
+{
+    private readonly Option<string?> asOf = new("--as-of") { Description = "The day of the opinion, as 2026-11-25. Default: today." };
+
+    private readonly Option<double> confidence = new("--confidence")
+    {
+        Description = "The level of the interval, above 0 and at most 1.",
+        DefaultValueFactory = _ => PieceDating.UsualConfidence,
+    };
+
+    private readonly Option<string[]> reference = new("--reference")
+    {
+        Description = "Reference files to lay over the built-in one, in this order.",
+        AllowMultipleArgumentsPerToken = true,
+    };
+
+    private readonly Option<string?> assumptions = new("--assumptions") { Description = "A file that replaces house defaults." };
+
+    internal void AddTo(Command command)
+    {
+        command.Add(asOf);
+        command.Add(confidence);
+        command.Add(reference);
+        command.Add(assumptions);
+    }
+
+    /// <summary>What the options come to; problems of the files go to the error stream.</summary>
+    internal DatingSettings Settings(ParseResult parsed, DemoConsole console)
+    {
+        string? day = parsed.GetValue(asOf);
+        double level = parsed.GetValue(confidence);
+        if (!(level is > 0 and <= 1))
+        {
+            throw new UsageException($"--confidence lies above 0 and at most at 1, not at {level.ToString(System.Globalization.CultureInfo.InvariantCulture)}.");
+        }
+
+        var settings = new DatingSettings { Confidence = level, IsToday = day is null, AsOf = day is null ? Today() : ParseDay(day) };
+        foreach (string file in parsed.GetValue(reference) ?? [])
+        {
+            DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(file), file);
+            settings.Report(read.Problems, console);
+            settings.Reference = read.Value is null ? settings.Reference : settings.Reference.With(read.Value);
+        }
+
+        if (parsed.GetValue(assumptions) is { } assumptionsFile)
+        {
+            DocumentResult<Assumptions> read = Assumptions.Read(console.ReadAll(assumptionsFile), assumptionsFile);
+            settings.Report(read.Problems, console);
+            settings.Assumptions = read.Value ?? settings.Assumptions;
+        }
+
+        return settings;
+    }
+
+    // The one place where the clock of the machine is read.
+    internal static LocalDate Today() => SystemClock.Instance.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb.GetSystemDefault()).Date;
+
+    private static LocalDate ParseDay(string text)
+        => LocalDatePattern.Iso.Parse(text) is { Success: true } day
+            ? day.Value
+            : throw new UsageException($"--as-of is a day such as 2026-11-25, not \"{text}\".");
+}
+
+/// <summary>What the dating options of a command line come to.</summary>
+internal sealed class DatingSettings
+{
+    internal required LocalDate AsOf { get; init; }
+
+    internal bool IsToday { get; init; }
+
+    internal required double Confidence { get; init; }
+
+    internal ReferenceSet Reference { get; set; } = ReferenceSet.BuiltIn;
+
+    internal Assumptions Assumptions { get; set; } = Assumptions.House;
+
+    /// <summary>Whether any file that was read had a problem.</summary>
+    internal bool HasProblems { get; private set; }
+
+    internal PieceDating? Date(DocumentResult<Piece> read) => PieceDating.Of(read, AsOf, Reference, Assumptions, Confidence);
+
+    internal void Report(IReadOnlyList<DocumentProblem> problems, DemoConsole console)
+    {
+        foreach (DocumentProblem problem in problems)
+        {
+            console.Errors.WriteLine(problem.ToString());
+            HasProblems = true;
+        }
+    }
+}

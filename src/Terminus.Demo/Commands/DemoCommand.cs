@@ -1,0 +1,38 @@
+namespace Terminus.Demo.Commands;
+
+/// <summary>With no command: dates the bundled inventory of invented pieces, prints it as a table and explains one piece.</summary>
+internal static class DemoCommand
+{
+    private const string Explained = "QH-014";
+
+    internal static int Run(DemoConsole console)
+    {
+        var settings = new DatingSettings
+        {
+            AsOf = DatingOptions.Today(),
+            IsToday = true,
+            Confidence = PieceDating.UsualConfidence,
+            Reference = ReferenceSet.BuiltIn.With(ReferenceFile.Read(Resource("reference.json"), "reference.json").OrThrow()),
+        };
+        List<PieceDating> dated = [.. Piece.ReadAll(Resource("inventory.json"), "inventory.json").Select(settings.Date).OfType<PieceDating>()];
+        console.WriteLine("The Quarry House collection: invented pieces with invented makers, marks and patents.");
+        console.WriteLine("");
+        console.WriteLine(InventoryTable.Of(dated));
+        console.WriteLine("");
+        console.WriteLine(Explanation.Of(dated.First(d => d.Piece.Id == Explained), steps: true));
+        foreach (PieceDating dating in dated)
+        {
+            settings.Report([.. dating.Problems.Select(p => new DocumentProblem(p.Message, p.Path, dating.Piece.Id, p.Line, p.Column))], console);
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static byte[] Resource(string name)
+    {
+        using Stream stream = typeof(DemoCommand).Assembly.GetManifestResourceStream("demo/" + name)!;
+        using var memory = new MemoryStream();
+        stream.CopyTo(memory);
+        return memory.ToArray();
+    }
+}

@@ -1,0 +1,28 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace Terminus.Demo.Commands;
+
+/// <summary>How the console writes JSON of its own: on lines for people, or one object a line for programs.</summary>
+internal static class JsonText
+{
+    internal static string Write(Action<Utf8JsonWriter> write, bool indented = true)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(
+            stream, new JsonWriterOptions { Indented = indented, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            write(json);
+        }
+
+        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+    }
+
+    /// <summary>Whether a document's first character opens a list.</summary>
+    internal static bool IsList(ReadOnlySpan<byte> utf8)
+    {
+        ReadOnlySpan<byte> text = utf8.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
+        return text.TrimStart(" \t\r\n"u8).StartsWith("["u8);
+    }
+}

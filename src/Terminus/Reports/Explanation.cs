@@ -1,0 +1,212 @@
+using System.Text;
+
+namespace Terminus;
+
+/// <summary>A dated piece explained step by step in plain text, at most 100 columns wide.</summary>
+/// <remarks>The look is no promise; the facts are those of <see cref="ResultDocument"/>.</remarks>
+public static class Explanation
+{
+    private const int Width = 100;
+
+    /// <summary>The explanation, with a line break at its end.</summary>
+    /// <param name="dating">The dated piece.</param>
+    /// <param name="steps">Whether to add the answers at all levels.</param>
+    public static string Of(PieceDating dating, bool steps = false)
+    {
+        Guard.NotNull(dating, nameof(dating));
+        var text = new StringBuilder();
+        AddHeading(text, dating);
+        AddAnswer(text, dating);
+        AddParts(text, dating);
+        AddEvidence(text, dating);
+        AddDisagreements(text, dating.Dating);
+        if (steps)
+        {
+            AddSteps(text, dating.Dating);
+        }
+
+        AddProblems(text, dating);
+        Paragraph(text, "", $"As of {DateText.Words(dating.Dating.AsOfDay)}; reference {string.Join(", ", dating.Reference.Layers)}; assumptions {dating.Dating.Assumptions}. "
+            + "An opinion on age from what is described: not an appraisal, an authentication or legal advice.");
+        return text.ToString();
+    }
+
+    private static void AddHeading(StringBuilder text, PieceDating dating)
+    {
+        Paragraph(text, "", dating.Piece.Id + (dating.Piece.Title is null ? "" : "  " + dating.Piece.Title));
+        Paragraph(text, "  ", Statement.Of(dating));
+    }
+
+    private static void AddAnswer(StringBuilder text, PieceDating dating)
+    {
+        Dating whole = dating.Dating;
+        text.Append('\n');
+        Row(text, "possible", whole.Possible is { } possible ? UpTo(possible, whole.AsOfDay) + ", from firm evidence" : "nothing: firm evidence excludes itself");
+        AddInterval(text, dating, "at " + WindowWords.Share(dating.Confidence), dating.Interval);
+        AddInterval(text, dating, "likely", dating.Likely);
+        Row(text, "conflict", whole.Conflict == 0 ? "0: all windows meet" : WindowWords.Share(whole.Conflict) + " of the evidence is in conflict");
+        Row(text, "over 100 years", Words.Spaced(dating.OverHundredYears.Verdict.ToString()));
+        if (dating.Stated is { } claim)
+        {
+            Row(text, "stated " + claim.Stated.Text, Words.Spaced(claim.Verdict.ToString()) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
+        }
+    }
+
+    private static void AddInterval(StringBuilder text, PieceDating dating, string name, DatedInterval? interval)
+    {
+        if (interval is null)
+        {
+            Row(text, name, "none: the conflict is total");
+            return;
+        }
+
+        string line = UpTo(interval.Window, dating.Dating.AsOfDay);
+        Row(text, name, interval.IsAnyDate ? line : line + "; belief " + WindowWords.Share(interval.Belief) + ", plausibility " + WindowWords.Share(interval.Plausibility)
+            + Sets(dating.Dating, interval));
+    }
+
+    // Which items set the two ends, by number in the list below.
+    private static string Sets(Dating dating, DatedInterval interval)
+    {
+        string start = Numbers(dating, w => w.FirstDay != DayNumber.Open && w.FirstDay == interval.Window.FirstDay);
+        string end = interval.EndsToday ? "" : Numbers(dating, w => w.LastDay == interval.Window.LastDay);
+        return (start.Length == 0 ? "" : "; starts by " + start) + (end.Length == 0 ? "" : "; ends by " + end);
+    }
+
+    private static string Numbers(Dating dating, Func<DateWindow, bool> sets)
+        => string.Join(", ", Enumerable.Range(0, dating.Evidence.Count)
+            .Where(i => dating.Evidence[i].StatedWindows(dating.Assumptions).Any(w => sets(w.Window)))
+            .Select(i => "item " + DateText.Digits(i + 1)));
+
+    private static void AddParts(StringBuilder text, PieceDating dating)
+    {
+        if (dating.Parts.Count == 0)
+        {
+            return;
+        }
+
+        text.Append("\n  Parts\n");
+        foreach (PartDating part in dating.Parts)
+        {
+            string interval = part.Interval is { } answer ? WindowWords.Years(answer) : "no single date";
+            string likely = part.Likely is { } narrower ? ", likely " + WindowWords.Years(narrower) : "";
+            string original = part.Original ? "" : "; not original" + (part.Why is null ? "" : " (" + part.Why + ")") + ", left out of the whole";
+            Paragraph(text, "    ", part.Part + ": " + interval + likely + original);
+        }
+    }
+
+    private static void AddEvidence(StringBuilder text, PieceDating dating)
+    {
+        if (dating.Dating.Evidence.Count + dating.LeftOut.Count == 0)
+        {
+            return;
+        }
+
+        text.Append("\n  Evidence\n");
+        int number = 0;
+        foreach (Evidence evidence in dating.Dating.Evidence.Concat(dating.LeftOut))
+        {
+            bool isLeftOut = number >= dating.Dating.Evidence.Count;
+            string mark = isLeftOut ? "  – " : DateText.Digits(++number).PadLeft(3) + " ";
+            string part = evidence.Part is null ? "" : "[" + evidence.Part + "] ";
+            List<string> reasons = [.. EvidenceReasons.Of(evidence).Select(ReasonText.Of)];
+            Paragraph(text, mark + " ", part + reasons[0], "     ");
+            foreach (string reason in reasons.Skip(1))
+            {
+                Paragraph(text, "     ", reason, "       ");
+            }
+
+            foreach (StatedWindow window in evidence.StatedWindows(dating.Dating.Assumptions))
+            {
+                Paragraph(text, "       ", WindowWords.Share(window.Confidence).PadRight(5) + WindowWords.Days(window.Window));
+            }
+
+            if (!isLeftOut && evidence.StatedWindows(dating.Dating.Assumptions).Count > 0)
+            {
+                AddInfluence(text, dating, number - 1);
+            }
+
+            if (evidence.Source is { } source)
+            {
+                Paragraph(text, "       ", "source: " + source, "         ");
+            }
+        }
+    }
+
+    private static void AddInfluence(StringBuilder text, PieceDating dating, int item)
+    {
+        Influence influence = dating.Dating.InfluenceOf(item, dating.Confidence);
+        if (influence.ChangesInterval)
+        {
+            Paragraph(text, "       ", "without it: " + (influence.IntervalWithout is { } without ? WindowWords.Years(without) : "no single date"));
+        }
+    }
+
+    private static void AddDisagreements(StringBuilder text, Dating dating)
+    {
+        if (dating.Disagreements.Count == 0)
+        {
+            return;
+        }
+
+        text.Append("\n  What disagrees\n");
+        foreach (Disagreement disagreement in dating.Disagreements)
+        {
+            Paragraph(text, "    ", ReasonText.Of(Statement.OfDisagreement(dating, disagreement)), "      ");
+        }
+    }
+
+    private static void AddSteps(StringBuilder text, Dating dating)
+    {
+        text.Append("\n  At each level\n");
+        foreach (DatedInterval step in dating.Steps)
+        {
+            Paragraph(text, "    ", "up to " + WindowWords.Share(step.Belief).PadRight(5) + UpTo(step.Window, dating.AsOfDay));
+        }
+    }
+
+    private static void AddProblems(StringBuilder text, PieceDating dating)
+    {
+        if (dating.Problems.Count > 0)
+        {
+            text.Append("\n  Problems in the description\n");
+            foreach (DocumentProblem problem in dating.Problems)
+            {
+                Paragraph(text, "    ", problem.Path + ": " + problem.Message, "      ");
+            }
+        }
+
+        text.Append('\n');
+    }
+
+    private static string UpTo(DateWindow window, int asOf)
+        => window.LastDay != asOf ? WindowWords.Days(window)
+            : window.FirstDay == DayNumber.Open ? "any date"
+            : DateText.Words(window.FirstDay) + " or later";
+
+    private static void Row(StringBuilder text, string name, string value) => Paragraph(text, "  " + name.PadRight(16), value, new string(' ', 18));
+
+    // Words are kept whole; a word longer than the line stands on its own.
+    private static void Paragraph(StringBuilder text, string first, string words, string? following = null)
+    {
+        following ??= first;
+        int column = first.Length;
+        text.Append(first);
+        bool start = true;
+        foreach (string word in words.Split(' '))
+        {
+            if (!start && column + 1 + word.Length > Width)
+            {
+                text.Append('\n').Append(following);
+                column = following.Length;
+                start = true;
+            }
+
+            text.Append(start ? "" : " ").Append(word);
+            column += word.Length + (start ? 0 : 1);
+            start = false;
+        }
+
+        text.Append('\n');
+    }
+}
