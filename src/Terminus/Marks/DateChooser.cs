@@ -28,22 +28,23 @@ internal static class DateChooser
             return TooEarly(readings, reasons);
         }
 
-        int best = readings.Max(r => Score(r, stamped, office, american));
-        List<CalendarReading> chosen = [.. readings.Where(r => Score(r, stamped, office, american) == best)];
-        List<CalendarReading> set = [.. readings.Where(r => Score(r, stamped, office, american) < best)];
+        int best = readings.Max(r => Score(r, stamped, office, ofPatent));
+        List<CalendarReading> chosen = [.. readings.Where(r => Score(r, stamped, office, ofPatent) == best)];
+        List<CalendarReading> set = [.. readings.Where(r => Score(r, stamped, office, ofPatent) < best)];
         Explain(stamped, chosen, set, american, reasons);
         return new DatedReading(chosen[0], reasons)
         {
             IsSettled = chosen.Count == 1,
-            Others = [.. chosen.Skip(1).Concat(set.OrderByDescending(r => Score(r, stamped, office, american))).Take(MostAlternatives)],
-            Fitting = [.. readings.Where(r => Score(r, stamped, office, american) >= best - 10)],
+            Others = [.. chosen.Skip(1).Concat(set.OrderByDescending(r => Score(r, stamped, office, ofPatent))).Take(MostAlternatives)],
+            Fitting = [.. readings.Where(r => Score(r, stamped, office, ofPatent) >= best - 10)],
         };
     }
 
     /// <summary>How likely a reading is beside the others; what the calendar settles counts most.</summary>
-    private static int Score(CalendarReading reading, StampedDate stamped, string? office, bool american)
+    private static int Score(CalendarReading reading, StampedDate stamped, string? office, bool ofPatent)
     {
         int score = 0;
+        bool american = ofPatent && office is null or "US";
         if (american && reading.Day > 0)
         {
             score = IssueDay.KindOf(reading.Window.FirstDay) switch
@@ -52,12 +53,13 @@ internal static class DateChooser
                 IssueDayKind.NoFixedWeekday => stamped.HasShortYear ? 0 : 20,
                 _ => 0,
             };
+            score -= reading.Year >= 1900 + TurnOfCentury && stamped.HasLosses ? 3 : 0;
         }
 
         if (stamped.HasShortYear)
         {
             int century = reading.Year / 100;
-            bool later = reading.Year % 100 < TurnOfCentury;
+            bool later = !ofPatent || reading.Year % 100 < TurnOfCentury;
             score -= century == 20 ? 30 : 0;
             score += (century == 19) == later ? 10 : 0;
         }

@@ -41,6 +41,20 @@ internal static class DateGrammar
         return new StampedDate("?", tokens[start].Months, day.Text) { Doubtful = tokens[start].Doubtful || day.Doubtful };
     }
 
+    /// <summary>A day and a year, whose month stands before an earlier day: the second date of <c>AUG. 12 &amp; 19 1884</c>.</summary>
+    internal static StampedDate? DayAndYear(IReadOnlyList<Token> tokens, int start, int months, out int end)
+    {
+        end = start;
+        int year = IsDay(tokens, start) ? AfterDay(tokens, AfterOrdinal(tokens, start + 1)) : tokens.Count;
+        if (year >= tokens.Count || !IsYear(tokens[year]))
+        {
+            return null;
+        }
+
+        end = year + 1;
+        return new StampedDate(tokens[year].Text, months, tokens[start].Text) { Doubtful = tokens[start].Doubtful || tokens[year].Doubtful };
+    }
+
     /// <summary>The date in digits alone that starts at a token, or null.</summary>
     internal static StampedDate? Numeric(IReadOnlyList<Token> tokens, int start, out int end)
     {

@@ -21,10 +21,14 @@ internal sealed partial class InscriptionReader
                 return claim;
             }
 
-            if (token.Kind != TokenKind.Word || !TryQualify(claim, token))
+            bool designLetter = at == start && token.Text == "D" && Is(SkipSoft(at + 1), Term.Patent);
+            claim.IsDesign |= designLetter;
+            if (token.Kind != TokenKind.Word || !(designLetter || TryQualify(claim, token)))
             {
                 break;
             }
+
+            claim.End = at + 1;
 
             int next = SkipSoft(at + 1);
             if (IsOriginLine(token, at, next))
@@ -81,7 +85,7 @@ internal sealed partial class InscriptionReader
         }
 
         return term is Term.And or Term.Also or Term.Other or Term.Design or Term.Reissue or Term.Provisional or Term.Foreign or Term.Letters
-            or Term.Royal or Term.Utility or Term.United or Term.Great or "WORLD" or Term.Reg;
+            or Term.Royal or Term.Utility or Term.United or Term.Great or "WORLD";
     }
 
     private static void AddOffice(Claim claim, string office)
@@ -101,7 +105,6 @@ internal sealed partial class InscriptionReader
             return Is(start, Term.Pending) && IsBehindClaim(start) ? claim : DesignLetter(claim, start);
         }
 
-        claim.End = at;
         if (Is(at, Term.Pending) || (Is(at, Term.Applied) && Is(SkipSoft(at + 1), Term.For)))
         {
             return claim.IsDesign || IsBehindClaim(start) || claim.Offices.Count > 0 ? claim : null;
@@ -156,6 +159,7 @@ internal sealed partial class InscriptionReader
         int end = claim.End;
         int at = claim.End;
         bool explicitNumber = false;
+        bool isOfNewOffice = false;
         StampedDate? dateWithoutYear = null;
         int dateWithoutYearFrom = 0;
         while (at < tokens.Count)
@@ -198,7 +202,17 @@ internal sealed partial class InscriptionReader
                 continue;
             }
 
-            if (DateGrammar.WithoutYear(tokens, next, out behind) is { } part && dateWithoutYear is null && FollowedByDate(behind))
+            if (dateWithoutYear is not null && DateGrammar.DayAndYear(tokens, next, dateWithoutYear.Months, out behind) is { } second)
+            {
+                AddDate(claim, dateWithoutYear with { Year = second.Year }, open ? from : dateWithoutYearFrom, next);
+                drafts[drafts.Count - 1].End = tokens[LastBefore(next)].End;
+                dateWithoutYear = null;
+                AddDate(claim, second, next, behind);
+                from = at = end = behind;
+                continue;
+            }
+
+            if (DateGrammar.WithoutYear(tokens, next, out behind) is { } part && dateWithoutYear is null && FollowedByDate(ref behind, part.Months))
             {
                 dateWithoutYear = part;
                 dateWithoutYearFrom = next;
@@ -206,10 +220,12 @@ internal sealed partial class InscriptionReader
                 continue;
             }
 
-            if (open && !explicitNumber && DateGrammar.YearAlone(tokens, next, out behind) is { } year)
+            int yearAt = tokens[next - 1].IsSign('\'') ? next - 1 : next;
+            if ((open || isOfNewOffice) && !explicitNumber && DateGrammar.YearAlone(tokens, yearAt, out behind) is { } year)
             {
                 AddDate(claim, year, from, behind);
                 from = at = end = behind;
+                isOfNewOffice = false;
                 continue;
             }
 
@@ -221,7 +237,18 @@ internal sealed partial class InscriptionReader
                 continue;
             }
 
-            if (token.Kind != TokenKind.Word || !TryGoOn(claim, next, open, ref explicitNumber, out int consumed))
+            if (!open && token.Office is { } nextOffice && ClaimAt(next) is null && SkipSoft(next + 1) is var yearOfNext && yearOfNext < tokens.Count
+                && DateGrammar.YearAlone(tokens, yearOfNext, out _) is not null)
+            {
+                claim.Offices.Clear();
+                claim.Offices.Add(nextOffice);
+                from = next;
+                at = next + 1;
+                isOfNewOffice = true;
+                continue;
+            }
+
+            if (!(token.Kind == TokenKind.Word || token.IsSign('#')) || !TryGoOn(claim, next, open, ref explicitNumber, out int consumed))
             {
                 break;
             }
@@ -259,7 +286,8 @@ internal sealed partial class InscriptionReader
         return last;
     }
 
-    private bool FollowedByDate(int at)
+    /// <summary>Whether a date that shares its year follows, behind commas and "and"; then the token is the first of that date.</summary>
+    private bool FollowedByDate(ref int at, int months)
     {
         int next = SkipSoft(at);
         if (Is(next, Term.And))
@@ -267,7 +295,9 @@ internal sealed partial class InscriptionReader
             next = SkipSoft(next + 1);
         }
 
-        return next < tokens.Count && DateAt(next, out _) is not null;
+        bool follows = next < tokens.Count && (DateAt(next, out _) is not null || DateGrammar.DayAndYear(tokens, next, months, out _) is not null);
+        at = follows ? next : at;
+        return follows;
     }
 
     /// <summary>The token behind words that say "applied for" or "pending", or the token itself.</summary>
@@ -336,6 +366,14 @@ internal sealed partial class InscriptionReader
             return true;
         }
 
+        if (token.Is(Term.Dated) || ((token.Is(Term.In) || token.Is(Term.Of)) && open))
+        {
+            if (next < tokens.Count && (DateAt(next, out _) is not null || DateGrammar.YearAlone(tokens, next, out _) is not null))
+            {
+                return true;
+            }
+        }
+
         if (token.Is(Term.In) || token.Is(Term.United) || token.Is(Term.Great) || token.Is(Term.Of) || token.Is(Term.By))
         {
             return open && next < tokens.Count && tokens[next].Kind == TokenKind.Word
@@ -354,6 +392,11 @@ internal sealed partial class InscriptionReader
             return true;
         }
 
+        if (token.Text is "COUNTRIES" or "ABROAD")
+        {
+            return true;
+        }
+
         if (token.Is(Term.And) || token.Is(Term.Also) || token.Is(Term.Foreign) || token.Is(Term.Other))
         {
             if (ClaimAt(at) is { HasPatent: true } || next >= tokens.Count)
@@ -363,7 +406,7 @@ internal sealed partial class InscriptionReader
 
             Token following = tokens[next];
             return following.Months != 0 || following.Kind == TokenKind.Digits || following.Is(Term.Reissue) || following.Is(Term.Foreign)
-                || following.Is(Term.No) || following.Is(Term.Other) || (open && following.Office is not null) || following.Text == "D";
+                || following.Is(Term.No) || following.Is(Term.Other) || following.Text == "COUNTRIES" || (open && following.Office is not null) || following.Text == "D";
         }
 
         return false;

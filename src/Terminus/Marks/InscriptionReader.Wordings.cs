@@ -57,7 +57,7 @@ internal sealed partial class InscriptionReader
                 end = behind;
             }
         }
-        else if (phrase.Wording.Kind == MarkKind.PatentWord && next < tokens.Count && DateAt(next, out behind) is { } date)
+        else if (phrase.Wording.Kind == MarkKind.PatentWord && DateBehind(end, out behind) is { } date)
         {
             group++;
             MarkDraft draft = AddPhrase(from, phrase, behind);
@@ -76,6 +76,12 @@ internal sealed partial class InscriptionReader
         }
 
         return drafts.Count > first ? end : at;
+    }
+
+    private StampedDate? DateBehind(int end, out int behind)
+    {
+        int at = SkipSoft(end);
+        return DateAt(Is(at, Term.Dated) ? SkipSoft(at + 1) : at, out behind);
     }
 
     private void AddNumberOfWording(int from, PhraseMatch phrase, StampedNumber number, int end)

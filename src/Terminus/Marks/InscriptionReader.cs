@@ -46,6 +46,7 @@ internal sealed partial class InscriptionReader
         }
 
         int end = ReadMetal(at);
+        end = end > at ? end : ReadDiamond(at);
         if (end > at)
         {
             return end;
@@ -53,7 +54,7 @@ internal sealed partial class InscriptionReader
 
         PhraseMatch? phrase = lexicon.Phrases.Longest(tokens, at);
         Claim? claim = ClaimAt(at);
-        if (claim is not null && (phrase is null || claim.End > phrase.End))
+        if (claim is not null && (phrase is null || claim.End > phrase.End || (claim.End == phrase.End && !claim.HasPatent)))
         {
             end = ReadClaim(claim);
         }

@@ -180,9 +180,14 @@ internal static class NumberGrammar
         return year.Text;
     }
 
-    /// <summary>The kind of document behind a recent number: <c>US 6,123,456 B1</c>.</summary>
+    /// <summary>The kind of document behind a recent number (<c>US 6,123,456 B1</c>), or the Japanese word for a number.</summary>
     private static void SkipKindCode(IReadOnlyList<Token> tokens, ref int next, string digits)
     {
+        if (next < tokens.Count && tokens[next].Joined && tokens[next].Text is "\u53F7" or "\u865F")
+        {
+            next++;
+        }
+
         if (digits.Length >= 6 && next + 1 < tokens.Count && tokens[next].Kind == TokenKind.Word && tokens[next].Text is "A" or "B" or "C" or "U" or "S" or "Y"
             && tokens[next + 1].Joined && tokens[next + 1].Kind == TokenKind.Digits && tokens[next + 1].Text.Length == 1)
         {

@@ -18,6 +18,7 @@ internal static class Term
     internal const string Royal = "ROYAL";
     internal const string Provisional = "PROVISIONAL";
     internal const string Foreign = "FOREIGN";
+    internal const string Dated = "DATED";
     internal const string Office = "OFFICE";
     internal const string Reg = "REG";
     internal const string Since = "SINCE";
