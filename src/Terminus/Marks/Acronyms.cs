@@ -51,7 +51,7 @@ internal static class Acronyms
             return start;
         }
 
-        int size = words.LongestStart(letters.Slice(0, count), out Lexeme[] lexemes, ref visits);
+        int size = words.LongestStart(letters.Slice(0, count), false, out Lexeme[] lexemes, out _, ref visits);
         if (size < 2 || Array.IndexOf(Never, lexemes[0].Term) >= 0)
         {
             return start;

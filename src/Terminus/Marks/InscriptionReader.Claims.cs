@@ -220,7 +220,7 @@ internal sealed partial class InscriptionReader
                 continue;
             }
 
-            int yearAt = tokens[next - 1].IsSign('\'') ? next - 1 : next;
+            int yearAt = next > 0 && tokens[next - 1].IsSign('\'') ? next - 1 : next;
             if ((open || isOfNewOffice) && !explicitNumber && DateGrammar.YearAlone(tokens, yearAt, out behind) is { } year)
             {
                 AddDate(claim, year, from, behind);

@@ -9,6 +9,9 @@ internal ref struct InscriptionScanner
     // The longest bracket of the kind "[illegible]" that is looked for.
     private const int LongestBracket = 16;
 
+    // The most doubtful letters that a bracket is taken to hold.
+    private const int MostDoubtful = 4;
+
     private readonly ReadOnlySpan<char> text;
     private readonly LetterTree words;
     private readonly List<Token> tokens;
@@ -17,8 +20,13 @@ internal ref struct InscriptionScanner
     private readonly Span<char> run;
     private readonly Span<int> places;
     private int length;
+    private int letters;
+    private int digits;
     private bool doubtful;
     private int position;
+    private int visits;
+    private int atHand;
+    private char charAtHand;
 
     private InscriptionScanner(string text, LetterTree words)
     {
@@ -27,9 +35,8 @@ internal ref struct InscriptionScanner
         tokens = new List<Token>((text.Length / 4) + 4);
         run = new char[text.Length];
         places = new int[text.Length + 1];
+        atHand = -1;
     }
-
-    private int visits;
 
     /// <summary>The pieces of a text, and how many times a character of it was looked at.</summary>
     internal static List<Token> Scan(string text, LetterTree words, out int visits)
@@ -69,10 +76,17 @@ internal ref struct InscriptionScanner
         }
     }
 
+    /// <summary>The folded character at a position; the one at hand is kept, so asking for it again is no second look.</summary>
     private char At(int index)
     {
-        visits++;
-        return Fold.Of(text[index]);
+        if (index != atHand)
+        {
+            visits++;
+            atHand = index;
+            charAtHand = Fold.Of(text[index]);
+        }
+
+        return charAtHand;
     }
 
     private static bool IsDigit(char c) => c is >= '0' and <= '9';
@@ -94,7 +108,7 @@ internal ref struct InscriptionScanner
     private void ScanSlash()
     {
         bool tight = position > 0 && position + 1 < text.Length
-            && IsDigit(Fold.Of(text[position - 1])) && (IsDigit(At(position + 1)) || Fold.Of(text[position + 1]) == '?');
+            && IsDigit(At(position - 1)) && At(position + 1) is (>= '0' and <= '9') or '?';
         Add(tight ? TokenKind.Sign : TokenKind.Break, position, position + 1, "/", []);
         position++;
     }
@@ -109,10 +123,10 @@ internal ref struct InscriptionScanner
             string sign = c.ToString();
             Add(TokenKind.Word, position, position + 1, sign, words.Find(sign.AsSpan(), ref unused));
         }
-        else if (c == '(' && position + 2 < text.Length && At(position + 2) == ')' && At(position + 1) is 'C' or 'R')
+        else if (c == '(' && position + 2 < text.Length && At(position + 2) == ')' && At(position + 1) is var inner && inner is 'C' or 'R')
         {
             int unused = 0;
-            string sign = Fold.Of(text[position + 1]) == 'C' ? "\u00A9" : "\u00AE";
+            string sign = inner == 'C' ? "\u00A9" : "\u00AE";
             Add(TokenKind.Word, position, position + 3, sign, words.Find(sign.AsSpan(), ref unused));
             position += 2;
         }
@@ -128,6 +142,8 @@ internal ref struct InscriptionScanner
     {
         int start = position;
         length = 0;
+        letters = 0;
+        digits = 0;
         doubtful = false;
         while (position < text.Length && TryExtend())
         {
@@ -142,7 +158,7 @@ internal ref struct InscriptionScanner
         }
 
         places[length] = position;
-        new RunReader(run.Slice(0, length), places.Slice(0, length + 1), doubtful, words, tokens).Read(start, ref visits);
+        new RunReader(run.Slice(0, length), places.Slice(0, length + 1), doubtful, words, tokens).Read(start, letters, digits, ref visits);
     }
 
     /// <summary>Takes the next character into the run, or says that the run ends before it.</summary>
@@ -191,85 +207,66 @@ internal ref struct InscriptionScanner
         return false;
     }
 
-    private void Take(char c)
+    private void Take(char c) => Take(c, position);
+
+    private void Take(char c, int place)
     {
-        places[length] = position;
+        places[length] = place;
         run[length++] = c;
+        digits += IsDigit(c) ? 1 : 0;
+        letters += IsDigit(c) || c is '?' or '*' ? 0 : 1;
     }
 
     /// <summary><c>[?]</c> and <c>[4]</c> are one character each, <c>[...]</c> and <c>[illegible]</c> are any number of lost ones.</summary>
     private bool TryBracket()
     {
-        int close = -1;
-        bool known = false;
+        int close = position + 1;
+        int known = 0;
         int lost = 0;
-        for (int i = position + 1; i < text.Length && i <= position + LongestBracket; i++)
+        while (close < text.Length && close <= position + LongestBracket && At(close) is var c && c is not (']' or '['))
         {
-            char c = At(i);
-            if (c == ']')
-            {
-                close = i;
-                break;
-            }
-
-            known |= IsAlphanumeric(c);
+            known += IsAlphanumeric(c) ? 1 : 0;
             lost += c == '?' ? 1 : 0;
+            close++;
         }
 
-        if (close < 0)
+        if (close >= text.Length || text[close] != ']')
         {
             return false;
         }
 
         int size = close - position - 1;
-        if (known && size <= 4 && IsAllAlphanumeric(position + 1, close))
+        if (known > 0 && known == size && size <= MostDoubtful)
         {
             doubtful = true;
             for (int i = position + 1; i < close; i++)
             {
-                places[length] = i == position + 1 ? position : i;
-                run[length++] = Fold.Of(text[i]);
+                Take(At(i), i == position + 1 ? position : i);
             }
         }
-        else if (!known || IsWordOfLoss(position + 1, close))
+        else if (known > 0 && !StartsWithLoss(position + 1, close))
         {
-            if (lost > 0 && lost == size)
+            return false;
+        }
+        else if (lost > 0 && lost == size)
+        {
+            for (int i = 0; i < lost; i++)
             {
-                for (int i = 0; i < lost; i++)
-                {
-                    places[length] = position + i;
-                    run[length++] = '?';
-                }
-            }
-            else
-            {
-                Take('*');
+                Take('?', position + i);
             }
         }
         else
         {
-            return false;
+            Take('*');
         }
 
         position = close + 1;
         return true;
     }
 
-    private readonly bool IsAllAlphanumeric(int from, int to)
+    private bool StartsWithLoss(int from, int to)
     {
-        for (int i = from; i < to; i++)
-        {
-            if (!IsAlphanumeric(Fold.Of(text[i])))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private readonly bool IsWordOfLoss(int from, int to)
-    {
+        visits += to - from;
         foreach (string word in LossWords)
         {
             if (to - from >= word.Length && text.Slice(from, word.Length).Equals(word.AsSpan(), StringComparison.OrdinalIgnoreCase))

@@ -21,40 +21,42 @@ internal sealed class LetterTree
 
     /// <summary>The meanings of a whole word; empty where it is not known.</summary>
     internal Lexeme[] Find(ReadOnlySpan<char> word, ref int visits)
-    {
-        Node? node = root;
-        foreach (char letter in word)
-        {
-            visits++;
-            node = node.Child(letter);
-            if (node is null)
-            {
-                return [];
-            }
-        }
-
-        return node.Lexemes;
-    }
+        => LongestStart(word, false, out Lexeme[] lexemes, out _, ref visits) == word.Length ? lexemes : [];
 
     /// <summary>The length of the longest known word that the text starts with, or 0.</summary>
-    internal int LongestStart(ReadOnlySpan<char> text, out Lexeme[] lexemes, ref int visits)
+    /// <param name="text">Folded letters and digits.</param>
+    /// <param name="repair">Whether a digit may stand for the letter it looks like.</param>
+    /// <param name="lexemes">The meanings of that word; empty where there is none.</param>
+    /// <param name="repaired">Whether a digit was taken for a letter.</param>
+    /// <param name="visits">Counts the characters looked at.</param>
+    internal int LongestStart(ReadOnlySpan<char> text, bool repair, out Lexeme[] lexemes, out bool repaired, ref int visits)
     {
         Node? node = root;
         int longest = 0;
+        bool changed = false;
         lexemes = [];
+        repaired = false;
         for (int i = 0; i < text.Length; i++)
         {
             visits++;
-            node = node.Child(text[i]);
-            if (node is null)
+            Node? next = node.Child(text[i]);
+            if (next is null && repair)
+            {
+                next = node.Child(Fold.AsLetter(text[i]));
+                changed = true;
+            }
+
+            if (next is null)
             {
                 break;
             }
 
+            node = next;
             if (node.Lexemes.Length > 0)
             {
                 longest = i + 1;
                 lexemes = node.Lexemes;
+                repaired = changed;
             }
         }
 

@@ -18,17 +18,13 @@ internal readonly ref struct RunReader
         this.tokens = tokens;
     }
 
-    internal void Read(int start, ref int visits)
+    /// <summary>Adds the tokens of the run.</summary>
+    /// <param name="start">The position of the run in the text.</param>
+    /// <param name="letters">How many letters it has.</param>
+    /// <param name="digits">How many digits it has; the rest is lost.</param>
+    /// <param name="visits">Counts the characters looked at.</param>
+    internal void Read(int start, int letters, int digits, ref int visits)
     {
-        int letters = 0;
-        int digits = 0;
-        foreach (char c in run)
-        {
-            visits++;
-            digits += c is >= '0' and <= '9' ? 1 : 0;
-            letters += c is (>= '0' and <= '9') or '?' or '*' ? 0 : 1;
-        }
-
         if (letters == 0)
         {
             Add(digits == 0 ? TokenKind.Lost : TokenKind.Digits, 0, run.Length, run.ToString(), [], doubtful, start);
@@ -37,62 +33,56 @@ internal readonly ref struct RunReader
         {
             AddWord(0, run.Length, ref visits, start);
         }
-        else if (!TryWhole(letters, digits, ref visits, start))
+        else if (!TryWord(letters, ref visits, start) && !TryDigits(letters, digits, ref visits, start))
         {
             AddPieces(ref visits, start);
         }
     }
 
-    /// <summary>Letters and digits together are one word or one number where one of the two is a worn form of the other.</summary>
-    private bool TryWhole(int letters, int digits, ref int visits, int start)
+    /// <summary>Letters and digits together are one word where the digits are worn letters.</summary>
+    private bool TryWord(int letters, ref int visits, int start)
     {
-        Lexeme[] lexemes = words.Find(run, ref visits);
-        if (lexemes.Length > 0)
-        {
-            Add(TokenKind.Word, 0, run.Length, run.ToString(), lexemes, doubtful, start);
-            return true;
-        }
-
-        if (run.Length > 24)
+        bool repair = run.Length >= 3 && letters * 2 >= run.Length && run[0] is < '0' or > '9';
+        int size = words.LongestStart(run, repair, out Lexeme[] lexemes, out bool repaired, ref visits);
+        if (size < run.Length)
         {
             return false;
         }
 
-        if (run.Length >= 3 && letters * 2 >= run.Length && run[0] is < '0' or > '9')
-        {
-            Span<char> asWord = stackalloc char[run.Length];
-            for (int i = 0; i < run.Length; i++)
-            {
-                asWord[i] = Fold.AsLetter(run[i]);
-            }
+        Add(TokenKind.Word, 0, run.Length, run.ToString(), lexemes, doubtful || repaired, start);
+        return true;
+    }
 
-            int unused = 0;
-            lexemes = words.Find(asWord, ref unused);
-            if (lexemes.Length > 0)
-            {
-                Add(TokenKind.Word, 0, run.Length, asWord.ToString(), lexemes, true, start);
-                return true;
-            }
+    /// <summary>They are one number where the letters are worn digits: I and O are the common slips, the others count only among more digits.</summary>
+    private bool TryDigits(int letters, int digits, ref int visits, int start)
+    {
+        const int longest = 24;
+        if (run.Length > longest)
+        {
+            return false;
         }
 
-        // I and O are the common slips; the others only among more digits.
         bool common = true;
-        bool any = true;
-        Span<char> asDigits = stackalloc char[run.Length];
+        Span<char> asDigits = stackalloc char[longest];
         for (int i = 0; i < run.Length; i++)
         {
+            visits++;
             asDigits[i] = Fold.AsDigit(run[i]);
-            any &= asDigits[i] is (>= '0' and <= '9') or '?' or '*';
+            if (asDigits[i] is not ((>= '0' and <= '9') or '?' or '*'))
+            {
+                return false;
+            }
+
             common &= asDigits[i] == run[i] || run[i] is 'I' or 'O' or 'L';
         }
 
-        if (any && (common || (digits >= 2 * letters && run.Length >= 3)))
+        if (!common && !(digits >= 2 * letters && run.Length >= 3))
         {
-            Add(TokenKind.Digits, 0, run.Length, asDigits.ToString(), [], true, start);
-            return true;
+            return false;
         }
 
-        return false;
+        Add(TokenKind.Digits, 0, run.Length, asDigits.Slice(0, run.Length).ToString(), [], true, start);
+        return true;
     }
 
     private void AddPieces(ref int visits, int start)
@@ -140,10 +130,10 @@ internal readonly ref struct RunReader
             return;
         }
 
-        Lexeme[] lexemes = words.Find(word, ref visits);
-        if (lexemes.Length > 0 || !TryJoined(from, to, ref visits, start))
+        int size = words.LongestStart(word, false, out Lexeme[] lexemes, out _, ref visits);
+        if (size == word.Length || !TryJoined(from, to, size, lexemes, ref visits, start))
         {
-            Add(TokenKind.Word, from, to, word.ToString(), lexemes, doubtful, start);
+            Add(TokenKind.Word, from, to, word.ToString(), size == word.Length ? lexemes : [], doubtful, start);
         }
     }
 
@@ -161,31 +151,32 @@ internal readonly ref struct RunReader
     }
 
     /// <summary>Known words that were stamped or typed without a space between them, such as <c>PATAPPLIEDFOR</c>.</summary>
-    private bool TryJoined(int from, int to, ref int visits, int start)
+    private bool TryJoined(int from, int to, int size, Lexeme[] lexemes, ref int visits, int start)
     {
         const int longest = 40;
-        if (to - from is < 3 or > longest)
+        if (to - from is < 3 or > longest || !MayStartJoined(lexemes, size))
         {
             return false;
         }
 
         int count = tokens.Count;
         int at = from;
-        while (at < to)
+        while (true)
         {
-            int size = words.LongestStart(run.Slice(at, to - at), out Lexeme[] lexemes, ref visits);
-            bool first = at == from;
-            if (size == 0 || !(first ? MayStartJoined(lexemes, size) : size >= 3 || MayFollowJoined(lexemes)))
+            Add(TokenKind.Word, at, at + size, run.Slice(at, size).ToString(), lexemes, doubtful, start);
+            at += size;
+            if (at == to)
+            {
+                return true;
+            }
+
+            size = words.LongestStart(run.Slice(at, to - at), false, out lexemes, out _, ref visits);
+            if (size == 0 || !(size >= 3 || MayFollowJoined(lexemes)))
             {
                 tokens.RemoveRange(count, tokens.Count - count);
                 return false;
             }
-
-            Add(TokenKind.Word, at, at + size, run.Slice(at, size).ToString(), lexemes, doubtful, start);
-            at += size;
         }
-
-        return true;
     }
 
     private static bool MayStartJoined(Lexeme[] lexemes, int size)

@@ -33,9 +33,9 @@ public class InscriptionRowsTest
     [Fact]
     public void Read_WithOtherSpacing_IsStable()
     {
-        AssertStable(r => r.Text.Replace(" ", "  "));
-        AssertStable(r => "  " + r.Text.Replace(" ", "\u00A0") + " ");
-        AssertStable(r => r.Text.Replace(" ", "\t"));
+        AssertStable(r => r.Text.Replace(" ", "  ", StringComparison.Ordinal));
+        AssertStable(r => "  " + r.Text.Replace(" ", "\u00A0", StringComparison.Ordinal) + " ");
+        AssertStable(r => r.Text.Replace(" ", "\t", StringComparison.Ordinal));
         AssertStable(r => Regex.Replace(r.Text, @"\.(?=[A-Za-z])", ". "));
         AssertStable(r => Regex.Replace(r.Text, @"(?<=[A-Za-z]\.) (?=[A-Za-z0-9])", string.Empty));
         AssertStable(r => Regex.Replace(r.Text, @"(?<=\d,) (?=\d{2}(\d{2})?\b)", string.Empty));
@@ -61,8 +61,8 @@ public class InscriptionRowsTest
             AssertStable(r => Regex.Replace(r.Text, @"(?<!\d)(?<! /) (?!/|\d{1,4}\b)", lineEnd));
         }
 
-        AssertStable(r => r.Text.Replace(" / ", "\n"));
-        AssertStable(r => r.Text.Replace(" / ", " "));
+        AssertStable(r => r.Text.Replace(" / ", "\n", StringComparison.Ordinal));
+        AssertStable(r => r.Text.Replace(" / ", " ", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public class InscriptionRowsTest
     public void Read_WithAnotherNumberOfTheSameShape_GivesThatNumber()
     {
         int changed = 0;
-        foreach (MarkRow row in MarkRow.All.Where(r => r.Numbers.Count == 1 && r.Numbers[0].Length >= 4 && !r.Numbers[0].Contains('X') && r.Category != "not a patent"))
+        foreach (MarkRow row in MarkRow.All.Where(r => r.Numbers.Count == 1 && r.Numbers[0].Length >= 4 && !r.Numbers[0].Contains('X', StringComparison.Ordinal) && r.Category != "not a patent"))
         {
             string number = row.Numbers[0];
             foreach (int step in new[] { 1, 3, 7 })
@@ -111,7 +111,7 @@ public class InscriptionRowsTest
     public void Read_InventedInscriptions_AsACarefulReaderWould()
     {
         // Invented before the reader was run on them; what it then read was 204 of 222 as written here.
-        List<string[]> rows = [.. MarkRow.Lines("invented.csv")];
+        List<string[]> rows = [.. TestTable.Rows("marks", "invented.csv")];
         List<string> wrong = [];
         foreach (string[] row in rows)
         {
@@ -138,7 +138,7 @@ public class InscriptionRowsTest
 
         int next = 0;
         string digits = string.Concat(match.Value.Select(c => char.IsDigit(c) ? other[next++] : c));
-        return text.Substring(0, match.Index) + digits + text.Substring(match.Index + match.Length);
+        return string.Concat(text.AsSpan(0, match.Index), digits, text.AsSpan(match.Index + match.Length));
     }
 
     private static void AssertStable(Func<MarkRow, string> change) => AssertShare(MarkRow.All, r => r.Faults(Inscription.Read(change(r))), change);

@@ -6,21 +6,11 @@ namespace Terminus.Tests.Marks;
 /// <remarks>Source: the column source_or_invented of TestData/marks/inscriptions.csv, row by row.</remarks>
 public sealed record MarkRow(string Text, string Category, JsonElement Parsed)
 {
-    internal static IReadOnlyList<MarkRow> All { get; } = [.. Lines("inscriptions.csv")
+    internal static IReadOnlyList<MarkRow> All { get; } = [.. TestTable.Rows("marks", "inscriptions.csv")
         .Select(f => new MarkRow(f[0], f[1], JsonDocument.Parse(f[2]).RootElement))];
 
     internal static IReadOnlyDictionary<string, string> Disagreements { get; } =
-        Lines("disagreements.csv").ToDictionary(f => f[0], f => f[1], StringComparer.Ordinal);
-
-    internal static IEnumerable<string[]> Lines(string name)
-    {
-        var fields = new List<string>();
-        foreach (string line in File.ReadLines(Path.Combine(AppContext.BaseDirectory, "TestData", "marks", name)).Skip(1))
-        {
-            CsvLine.Split(line, fields);
-            yield return [.. fields];
-        }
-    }
+        TestTable.Rows("marks", "disagreements.csv").ToDictionary(f => f[0], f => f[1], StringComparer.Ordinal);
 
     internal IReadOnlyList<string> Numbers => Strings("number");
 
