@@ -1,0 +1,62 @@
+namespace Terminus;
+
+/// <summary>What is stamped or printed on a thing, read into marks and an unread rest.</summary>
+/// <remarks>
+/// Every character of the text belongs to one mark or to the rest, in order. Reading never throws, is linear in the length of the text,
+/// and the same text always gives the same answer. Two inscriptions are equal when their texts and readings are.
+/// </remarks>
+public sealed record Inscription
+{
+    private Inscription(string text, IEnumerable<Mark> marks, IEnumerable<TextPart> unread)
+    {
+        Text = text;
+        Marks = ValueList.Of(marks);
+        Unread = ValueList.Of(unread);
+    }
+
+    /// <summary>The text as typed, with <c>/</c> or a line break where a line ends and <c>?</c> or square brackets for what is lost.</summary>
+    public string Text { get; }
+
+    /// <summary>The marks in the order of the text.</summary>
+    public IReadOnlyList<Mark> Marks { get; }
+
+    /// <summary>What no mark claims, in the order of the text, with the spaces and signs between the marks.</summary>
+    public IReadOnlyList<TextPart> Unread { get; }
+
+    /// <summary>Reads what is stamped.</summary>
+    /// <param name="text">The text as typed, any text at all.</param>
+    /// <param name="registers">The registers that turn numbers into windows, or null for <see cref="RegisterSet.BuiltIn"/>.</param>
+    public static Inscription Read(string text, RegisterSet? registers = null) => Read(text, registers, out _);
+
+    /// <summary>Reads what is stamped, and counts how often a character was looked at.</summary>
+    internal static Inscription Read(string text, RegisterSet? registers, out int visits)
+    {
+        Guard.NotNull(text, nameof(text));
+        Lexicon lexicon = Lexicon.BuiltIn;
+        List<Token> tokens = InscriptionScanner.Scan(text, lexicon.Words, out visits);
+        tokens = Acronyms.Join(tokens, lexicon.Words, ref visits);
+        List<MarkDraft> drafts = new InscriptionReader(tokens, lexicon).Read();
+        var maker = new MarkMaker(text, lexicon, registers ?? RegisterSet.BuiltIn);
+        List<Mark> marks = [.. drafts.Select(maker.Make)];
+        return new Inscription(text, marks, Rest(text, marks));
+    }
+
+    private static IEnumerable<TextPart> Rest(string text, List<Mark> marks)
+    {
+        int position = 0;
+        foreach (Mark mark in marks)
+        {
+            if (mark.Start > position)
+            {
+                yield return new TextPart(position, text.Substring(position, mark.Start - position));
+            }
+
+            position = mark.Start + mark.Length;
+        }
+
+        if (position < text.Length)
+        {
+            yield return new TextPart(position, text.Substring(position));
+        }
+    }
+}

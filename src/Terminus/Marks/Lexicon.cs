@@ -1,0 +1,136 @@
+using System.Globalization;
+
+namespace Terminus;
+
+/// <summary>The words and wordings that the reader knows: <c>data/marks/words.csv</c> and <c>data/marks/wordings.csv</c>.</summary>
+internal sealed class Lexicon
+{
+    private static readonly Lazy<Lexicon> Loaded = new(() => new Lexicon());
+
+    private readonly Dictionary<string, Lexeme> byTerm = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Wording> byId = new(StringComparer.Ordinal);
+
+    private Lexicon()
+    {
+        foreach (string[] row in MarkData.Rows("marks/words.csv"))
+        {
+            AddWord(row);
+        }
+
+        foreach (string[] row in MarkData.Rows("marks/wordings.csv"))
+        {
+            AddWording(row);
+        }
+    }
+
+    internal static Lexicon BuiltIn => Loaded.Value;
+
+    internal LetterTree Words { get; } = new();
+
+    internal PhraseTree Phrases { get; } = new();
+
+    internal IEnumerable<Wording> Wordings => byId.Values;
+
+    internal Wording this[string id] => byId[id];
+
+    private void AddWord(string[] row)
+    {
+        WordClass wordClass = row[1] switch
+        {
+            "country" => WordClass.Country,
+            "demonym" => WordClass.Demonym,
+            "month" => WordClass.Month,
+            "karat" => WordClass.Karat,
+            "number-word" => WordClass.NumberWord,
+            _ => WordClass.Word,
+        };
+        var lexeme = new Lexeme(
+            row[0],
+            wordClass,
+            wordClass is WordClass.Country or WordClass.Demonym ? row[2] : null,
+            wordClass == WordClass.Month ? int.Parse(row[2], CultureInfo.InvariantCulture) : 0);
+        byTerm.Add(row[0], lexeme);
+        foreach (string form in row[3].Split(' '))
+        {
+            Words.Add(form, lexeme);
+        }
+    }
+
+    private void AddWording(string[] row)
+    {
+        var wording = new Wording(
+            row[0],
+            MarkKindName.TryParse(row[1], out MarkKind kind) ? kind : throw new InvalidDataException(row[0]),
+            OrNull(row[2]),
+            OrNull(row[3]),
+            row[4] switch
+            {
+                "number" => WordingTakes.Number,
+                "number!" => WordingTakes.NumberAlways,
+                "year" => WordingTakes.Year,
+                "karat" => WordingTakes.Karat,
+                _ => WordingTakes.Nothing,
+            },
+            MarkData.Period(row[6], row[7]),
+            row[8] == "legal",
+            row[9] switch
+            {
+                "replaced" => MarkEnd.ForbiddenOrReplaced,
+                "lapsed" => MarkEnd.Lapsed,
+                _ => MarkEnd.Custom,
+            },
+            row[10],
+            row[11] == "memory");
+        byId.Add(wording.Id, wording);
+        foreach (string phrase in row[5].Split(['|'], StringSplitOptions.RemoveEmptyEntries))
+        {
+            AddPhrase(phrase.Split(' '), 0, [], wording);
+        }
+    }
+
+    /// <summary>Adds a phrase with and without each word that ends in <c>?</c>.</summary>
+    private void AddPhrase(string[] words, int next, List<string> keys, Wording wording)
+    {
+        if (next == words.Length)
+        {
+            Phrases.Add(keys, wording);
+            return;
+        }
+
+        string word = words[next];
+        if (word.Length > 1 && word[word.Length - 1] == '?')
+        {
+            AddPhrase(words, next + 1, keys, wording);
+            word = word.Substring(0, word.Length - 1);
+        }
+
+        AddPhrase(words, next + 1, [.. keys, Key(word)], wording);
+    }
+
+    /// <summary>The term of a word of a phrase; a word without one becomes a term of its own.</summary>
+    private string Key(string word)
+    {
+        if (word[0] == '{' || word == PhraseTree.AnyDigits || byTerm.ContainsKey(word))
+        {
+            return word;
+        }
+
+        int visits = 0;
+        Lexeme[] known = Words.Find(word.AsSpan(), ref visits);
+        if (known.Length > 0)
+        {
+            return known[0].Term;
+        }
+
+        if (!char.IsDigit(word[0]))
+        {
+            var lexeme = new Lexeme(word, WordClass.Word);
+            byTerm.Add(word, lexeme);
+            Words.Add(word, lexeme);
+        }
+
+        return word;
+    }
+
+    private static string? OrNull(string text) => text.Length == 0 ? null : text;
+}

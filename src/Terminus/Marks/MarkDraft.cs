@@ -1,0 +1,39 @@
+namespace Terminus;
+
+/// <summary>A mark as the grammar finds it, before registers and wordings give it windows.</summary>
+internal sealed class MarkDraft
+{
+    internal MarkDraft(MarkKind kind, int start, int end)
+    {
+        Kind = kind;
+        Start = start;
+        End = end;
+    }
+
+    internal MarkKind Kind { get; set; }
+
+    /// <summary>The position of the first character.</summary>
+    internal int Start { get; set; }
+
+    /// <summary>The position behind the last character.</summary>
+    internal int End { get; set; }
+
+    internal string? Office { get; set; }
+
+    /// <summary>Whether the office is taken from the language alone.</summary>
+    internal bool IsOfficeAssumed { get; set; }
+
+    internal string? Right { get; set; }
+
+    internal StampedNumber? Number { get; set; }
+
+    internal StampedDate? Date { get; set; }
+
+    internal Wording? Wording { get; set; }
+
+    internal int Group { get; set; }
+
+    internal bool IsUncertain { get; set; }
+
+    internal List<Reason> Reasons { get; } = [];
+}

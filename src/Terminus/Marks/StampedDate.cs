@@ -1,0 +1,132 @@
+namespace Terminus;
+
+/// <summary>
+/// A date as it is stamped: the digits and the months that can be read, before anybody decides on the century, the order of day
+/// and month, or a lost digit.
+/// </summary>
+/// <param name="Year">Two or four digits, with <c>?</c> for lost ones.</param>
+/// <param name="Months">The months it can be, one bit each from bit 1 for January; 0 where no month is stamped.</param>
+/// <param name="Day">One or two digits, with <c>?</c> for lost ones; empty where no day is stamped.</param>
+/// <param name="MonthDigits">The month in digits where it is stamped so; then the order is open.</param>
+internal sealed record StampedDate(string Year, int Months, string Day, string MonthDigits = "")
+{
+    /// <summary>Whether characters were put right or are lost.</summary>
+    internal bool Doubtful { get; init; }
+
+    /// <summary>Whether the day stands before the month for certain, as in <c>17.IV.94</c>.</summary>
+    internal bool OrderKnown { get; init; }
+
+    // More readings than this say no more than the widest of them.
+    private const int Most = 4000;
+
+    /// <summary>Whether the year is stamped with two digits.</summary>
+    internal bool HasShortYear => Year.Length == 2;
+
+    /// <summary>Whether digits of it are lost, or its month can be more than one.</summary>
+    internal bool HasLosses
+        => DigitPattern.HasLosses(Year) || DigitPattern.HasLosses(Day) || DigitPattern.HasLosses(MonthDigits) || (Months & (Months - 1)) != 0;
+
+    /// <summary>All dates of the calendar that it can mean, in the order of the stamp: month first, earlier centuries first.</summary>
+    internal List<CalendarReading> Readings()
+    {
+        var readings = new List<CalendarReading>();
+        foreach (int year in Years())
+        {
+            if (MonthDigits.Length > 0)
+            {
+                AddNumeric(readings, year);
+            }
+            else
+            {
+                AddNamed(readings, year);
+            }
+
+            if (readings.Count > Most)
+            {
+                break;
+            }
+        }
+
+        return readings;
+    }
+
+    private void AddNamed(List<CalendarReading> readings, int year)
+    {
+        if (Months == 0)
+        {
+            readings.Add(new CalendarReading(year, 0, 0));
+            return;
+        }
+
+        for (int month = 1; month <= 12; month++)
+        {
+            if ((Months & (1 << month)) == 0)
+            {
+                continue;
+            }
+
+            if (Day.Length == 0)
+            {
+                readings.Add(new CalendarReading(year, month, 0));
+                continue;
+            }
+
+            foreach (int day in DigitPattern.Values(Day, 1, 31))
+            {
+                AddIfExists(readings, new CalendarReading(year, month, day));
+            }
+        }
+    }
+
+    private void AddNumeric(List<CalendarReading> readings, int year)
+    {
+        if (!OrderKnown)
+        {
+            foreach (int month in DigitPattern.Values(MonthDigits, 1, 12))
+            {
+                foreach (int day in DigitPattern.Values(Day, 1, 31))
+                {
+                    AddIfExists(readings, new CalendarReading(year, month, day));
+                }
+            }
+        }
+
+        foreach (int month in DigitPattern.Values(OrderKnown ? MonthDigits : Day, 1, 12))
+        {
+            foreach (int day in DigitPattern.Values(OrderKnown ? Day : MonthDigits, 1, 31))
+            {
+                if (OrderKnown || day != month)
+                {
+                    AddIfExists(readings, new CalendarReading(year, month, day, DayFirst: true));
+                }
+            }
+        }
+    }
+
+    private static void AddIfExists(List<CalendarReading> readings, CalendarReading reading)
+    {
+        if (reading.Exists)
+        {
+            readings.Add(reading);
+        }
+    }
+
+    private IEnumerable<int> Years()
+    {
+        if (!HasShortYear)
+        {
+            return DigitPattern.Values(Year, 1500, 2099);
+        }
+
+        var years = new List<int>();
+        for (int century = 1800; century <= 2000; century += 100)
+        {
+            foreach (int year in DigitPattern.Values(Year, 0, 99))
+            {
+                years.Add(century + year);
+            }
+        }
+
+        return years;
+    }
+}
