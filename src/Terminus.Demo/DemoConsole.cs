@@ -23,6 +23,7 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
         root.SetAction(_ => Safely(() => DemoCommand.Run(this)));
         root.Add(DateCommand.Create(this));
         root.Add(EdtfCommand.Create(this));
+        root.Add(ReadCommand.Create(this));
         root.Add(NumberCommand.Create(this));
 
         ParseResult parsed = root.Parse(arguments);

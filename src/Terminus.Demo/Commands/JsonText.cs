@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using NodaTime;
+using NodaTime.Text;
 
 namespace Terminus.Demo.Commands;
 
@@ -17,6 +19,40 @@ internal static class JsonText
         }
 
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+    }
+
+    /// <summary>The member <c>windows</c>, widest first.</summary>
+    internal static void WriteWindows(Utf8JsonWriter json, IReadOnlyList<StatedWindow> windows)
+    {
+        json.WriteStartArray("windows");
+        foreach (StatedWindow window in windows)
+        {
+            json.WriteStartObject();
+            WriteEnds(json, window.Window);
+            json.WriteNumber("confidence", Math.Round(window.Confidence, 12));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>The members <c>notBefore</c> and <c>notAfter</c>, null where open.</summary>
+    internal static void WriteEnds(Utf8JsonWriter json, DateWindow window)
+    {
+        WriteDay(json, "notBefore", window.NotBefore);
+        WriteDay(json, "notAfter", window.NotAfter);
+    }
+
+    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day)
+    {
+        if (day is { } known)
+        {
+            json.WriteString(name, LocalDatePattern.Iso.Format(known));
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
     }
 
     /// <summary>Whether a document's first character opens a list.</summary>

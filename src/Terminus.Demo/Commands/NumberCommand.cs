@@ -75,11 +75,11 @@ internal static class NumberCommand
         json.WriteString("office", reading.Office);
         json.WriteString("right", reading.Right);
         json.WriteString("number", reading.Number);
-        WriteWindows(json, reading.Windows);
+        JsonText.WriteWindows(json, reading.Windows);
         if (reading.Best is { } best)
         {
             json.WriteStartObject("best");
-            WriteEnds(json, best);
+            JsonText.WriteEnds(json, best);
             json.WriteEndObject();
         }
         else
@@ -97,38 +97,6 @@ internal static class NumberCommand
 
         json.WriteEndArray();
         json.WriteEndObject();
-    }
-
-    private static void WriteWindows(Utf8JsonWriter json, IReadOnlyList<StatedWindow> windows)
-    {
-        json.WriteStartArray("windows");
-        foreach (StatedWindow window in windows)
-        {
-            json.WriteStartObject();
-            WriteEnds(json, window.Window);
-            json.WriteNumber("confidence", Math.Round(window.Confidence, 12));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void WriteEnds(Utf8JsonWriter json, DateWindow window)
-    {
-        WriteDay(json, "notBefore", window.NotBefore);
-        WriteDay(json, "notAfter", window.NotAfter);
-    }
-
-    private static void WriteDay(Utf8JsonWriter json, string name, NodaTime.LocalDate? day)
-    {
-        if (day is { } known)
-        {
-            json.WriteString(name, NodaTime.Text.LocalDatePattern.Iso.Format(known));
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 
     private static string OutcomeName(NumberOutcome outcome)

@@ -3,7 +3,7 @@ namespace Terminus;
 /// <summary>How deep a disagreement goes.</summary>
 public enum DisagreementLevel
 {
-    /// <summary>Only narrower windows, what is usual, exclude each other.</summary>
+    /// <summary>Only what is usual excludes each other: narrower windows, or a widest one that is itself only usage.</summary>
     Usage,
 
     /// <summary>The widest windows exclude each other: at face value both cannot be true.</summary>
@@ -82,15 +82,16 @@ public sealed record Disagreement
             }
         }
 
-        int face = Gap(one[0], other[0]);
         Evidence? partner = second is { } index ? dating.Evidence[index] : null;
         Evidence item = dating.Evidence[first];
+        int apart = Gap(one[0], other[0]);
+        bool atFace = apart > 0 && !item.IsUsageOnly && partner is not { IsUsageOnly: true };
         found.Add(new Disagreement(
             first,
             second,
             mass,
-            face > 0 ? DisagreementLevel.Face : DisagreementLevel.Usage,
-            face > 0 ? face : Gap(one[one.Length - 1], other[other.Length - 1]),
+            atFace ? DisagreementLevel.Face : DisagreementLevel.Usage,
+            apart > 0 ? apart : Gap(one[one.Length - 1], other[other.Length - 1]),
             DisagreementCauses.Of(item, partner, firstIsLater: one[one.Length - 1].Low > other[other.Length - 1].High),
             new[] { item.Part, partner?.Part }.OfType<string>().Distinct(StringComparer.Ordinal)));
     }

@@ -55,6 +55,9 @@ public abstract record Evidence
 
     private protected abstract void State(ref NestedWindows windows, Assumptions house);
 
+    /// <summary>Whether even the widest window is only what is usual, as where a feature has no first date.</summary>
+    internal virtual bool IsUsageOnly => false;
+
     /// <summary>
     /// The day before which the law of the mark allows no piece, or <see cref="DayNumber.Open"/>: a patent's issue date is the
     /// earliest date of a piece that bears it.

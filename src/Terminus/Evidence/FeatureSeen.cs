@@ -105,6 +105,8 @@ public sealed record FeatureSeen : Evidence
     /// <summary>Whether any of its dates is known.</summary>
     internal bool StatesSomething => Introduced is not null || Common is not null || Fading is not null || Gone is not null;
 
+    internal override bool IsUsageOnly => Introduced is null && !(Gone is not null && EndedByLaw);
+
     private protected override bool IsUncertain
         => Introduced is { IsUncertain: true } || Common is { IsUncertain: true } || Fading is { IsUncertain: true } || Gone is { IsUncertain: true };
 
