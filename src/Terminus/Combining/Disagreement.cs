@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Terminus;
 
 /// <summary>How deep a disagreement goes.</summary>
@@ -46,6 +48,10 @@ public sealed record Disagreement
     /// <summary>The parts of the two items that are named, each once.</summary>
     public IReadOnlyList<string> Parts { get; }
 
+    /// <summary>Such as <c>0 and 2: 0.698 (Face, 12 days apart)</c>, never in a culture's format.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{First} and {Second?.ToString(CultureInfo.InvariantCulture) ?? "today"}: {Mass:0.###} ({Level}, {DaysApart} days apart)");
+
     /// <summary>All disagreements of a dating, the weightiest first, ties in the order of the items.</summary>
     internal static IEnumerable<Disagreement> Among(Dating dating)
     {
@@ -82,7 +88,7 @@ public sealed record Disagreement
             }
         }
 
-        int face = Gap(one[0], other[0]);
+        long face = Gap(one[0], other[0]);
         Evidence? partner = second is { } index ? dating.Evidence[index] : null;
         Evidence item = dating.Evidence[first];
         found.Add(new Disagreement(
@@ -90,7 +96,7 @@ public sealed record Disagreement
             second,
             mass,
             face > 0 ? DisagreementLevel.Face : DisagreementLevel.Usage,
-            face > 0 ? face : Gap(one[one.Length - 1], other[other.Length - 1]),
+            (int)(face > 0 ? face : Gap(one[one.Length - 1], other[other.Length - 1])),
             DisagreementCauses.Of(item, partner, firstIsLater: one[one.Length - 1].Low > other[other.Length - 1].High),
             new[] { item.Part, partner?.Part }.OfType<string>().Distinct(StringComparer.Ordinal)));
     }
@@ -98,7 +104,6 @@ public sealed record Disagreement
     private static double MassOf(ReadOnlySpan<StatedDay> windows, int level)
         => windows[level].Confidence - (level + 1 < windows.Length ? windows[level + 1].Confidence : 0);
 
-    // Days from the end of the earlier to the start of the later; not positive where they meet.
-    private static int Gap(StatedDay one, StatedDay other)
-        => (int)Math.Min(int.MaxValue, Math.Max((long)one.Low - other.High, (long)other.Low - one.High));
+    // Days from the end of the earlier to the start of the later; not positive where they meet, and then far below an int for open ends.
+    private static long Gap(StatedDay one, StatedDay other) => Math.Max((long)one.Low - other.High, (long)other.Low - one.High);
 }

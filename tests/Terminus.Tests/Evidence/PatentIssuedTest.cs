@@ -46,7 +46,7 @@ public class PatentIssuedTest
 
     [Fact]
     public void StatedWindows_IssuedBeforeADay_SayNothingOfTheStart()
-        => Assert.Equal(["../1980-07-11 (0.7)"], Stated.By(new PatentIssued(Stated.Date("../1961-07-11"), "US", "utility")));
+        => Assert.Equal(["../1980-07-11 (0.7)"], Stated.By(new PatentIssued(Stated.Date("../1961-07-11"), termYears: 17)));
 
     [Fact]
     public void StatedWindows_LeapDay_EndOnTheLastOfFebruary()
