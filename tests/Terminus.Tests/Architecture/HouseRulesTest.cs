@@ -12,10 +12,17 @@ public partial class HouseRulesTest
     private const BindingFlags Own = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
     // Files above the limit, each with its reason.
-    private static readonly Dictionary<string, string> LongFiles = [];
+    private static readonly Dictionary<string, string> LongFiles = new()
+    {
+        ["Marks/InscriptionReader.Claims.cs"] = "The grammar of claims, read as one from the words to what follows them.",
+    };
 
     // Files that are not named for a type in them, each with its reason.
-    private static readonly Dictionary<string, string> OddNames = new() { ["Downlevel.cs"] = "What the older target lacks, in namespaces of the platform." };
+    private static readonly Dictionary<string, string> OddNames = new()
+    {
+        ["Downlevel.cs"] = "What the older target lacks, in namespaces of the platform.",
+        ["Pieces/PieceEntries.cs"] = "The small records of one document, a list of members each.",
+    };
 
     private static readonly Type[] Exported = typeof(Dating).Assembly.GetExportedTypes();
 
