@@ -41,7 +41,10 @@ public sealed class SmallCase
 
     internal static NodaTime.LocalDate Day(int day) => DayNumber.ToDate(Base + day);
 
-    internal static int Base => DayNumber.Of(1900, 1, 1);
+    private static int Base => DayNumber.Of(1900, 1, 1);
+
+    /// <summary>The number that a dating gives to a day of the case.</summary>
+    internal static int Number(int day) => Move(day, 0);
 
     private static int Move(int day, int shift) => day is int.MinValue or int.MaxValue ? day : Base + day + shift;
 

@@ -32,7 +32,6 @@ public sealed class Dating
         Assumptions = assumptions;
         Stated = new StatedDays(evidence.Count);
         (low, high) = (int.MinValue, asOf);
-        int floor = int.MinValue;
         for (int item = 0; item < evidence.Count; item++)
         {
             evidence[item].StateInto(Stated, assumptions);
@@ -41,12 +40,8 @@ public sealed class Dating
             {
                 (low, high) = (Math.Max(low, windows[0].Low), Math.Min(high, windows[0].High));
             }
-
-            int day = evidence[item].Floor(assumptions);
-            floor = day == DayNumber.Open ? floor : Math.Max(floor, day);
         }
 
-        Floor = floor;
         combination = new Combination(Stated, asOf);
     }
 
@@ -90,9 +85,6 @@ public sealed class Dating
 
     internal int AsOfDay => asOf;
 
-    /// <summary>The day before which a firmly dated patent allows no piece, or the least integer.</summary>
-    internal int Floor { get; }
-
     /// <summary>Dates a piece from its evidence.</summary>
     /// <param name="evidence">The items, in any order; identical ones count once. At most 256.</param>
     /// <param name="asOf">The day of the opinion.</param>
@@ -118,7 +110,8 @@ public sealed class Dating
 
     /// <summary>
     /// The shortest window inside <see cref="Possible"/> whose belief reaches a level. Where there is none, the shortest that does not start
-    /// before the issue of a firmly dated patent; where there is none of those, the shortest anywhere. Null where the conflict is total.
+    /// before the issue of the newest firmly dated patent for which there is one; where there is none of those, the shortest anywhere. Null
+    /// where the conflict is total.
     /// </summary>
     /// <remarks>
     /// Ties go to the earlier start. A window open at the start is taken only where no bounded one reaches, and then the earliest end
@@ -129,9 +122,14 @@ public sealed class Dating
     public DatedInterval? Interval(double confidence)
     {
         Guard.Level(confidence, nameof(confidence));
-        return Shortest(confidence, low, high)
-            ?? Shortest(confidence, Floor, int.MaxValue)
-            ?? Shortest(confidence, int.MinValue, int.MaxValue);
+        DatedInterval? answer = Shortest(confidence, low, high);
+        for (int floor = int.MaxValue; answer is null && floor != int.MinValue;)
+        {
+            floor = FloorBelow(floor);
+            answer = Shortest(confidence, floor, int.MaxValue);
+        }
+
+        return answer;
     }
 
     /// <summary>The shortest window that reaches a level inside another answer, by the same rule; the plain answer where none does.</summary>
@@ -160,6 +158,19 @@ public sealed class Dating
 
     /// <summary>This evidence without one item.</summary>
     internal Dating Without(int item) => new(ValueList.Of(Evidence.Where((_, index) => index != item)), asOf, Assumptions);
+
+    /// <summary>The latest day, before another, from which a firmly dated patent allows pieces; the least integer where there is none.</summary>
+    internal int FloorBelow(int day)
+    {
+        int below = int.MinValue;
+        foreach (Evidence item in Evidence)
+        {
+            int floor = item.Floor(Assumptions);
+            below = floor != DayNumber.Open && floor < day ? Math.Max(below, floor) : below;
+        }
+
+        return below;
+    }
 
     private DatedInterval? Shortest(double confidence, int lowest, int highest)
     {

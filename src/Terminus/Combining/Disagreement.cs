@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Terminus;
 
 /// <summary>How deep a disagreement goes.</summary>
@@ -46,6 +48,10 @@ public sealed record Disagreement
     /// <summary>The parts of the two items that are named, each once.</summary>
     public IReadOnlyList<string> Parts { get; }
 
+    /// <summary>Such as <c>0 and 2: 0.698 (Face, 12 days apart)</c>, never in a culture's format.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{First} and {Second?.ToString(CultureInfo.InvariantCulture) ?? "today"}: {Mass:0.###} ({Level}, {DaysApart} days apart)");
+
     /// <summary>All disagreements of a dating, the weightiest first, ties in the order of the items.</summary>
     internal static IEnumerable<Disagreement> Among(Dating dating)
     {
@@ -84,14 +90,14 @@ public sealed record Disagreement
 
         Evidence? partner = second is { } index ? dating.Evidence[index] : null;
         Evidence item = dating.Evidence[first];
-        int apart = Gap(one[0], other[0]);
+        long apart = Gap(one[0], other[0]);
         bool atFace = apart > 0 && !item.IsUsageOnly && partner is not { IsUsageOnly: true };
         found.Add(new Disagreement(
             first,
             second,
             mass,
             atFace ? DisagreementLevel.Face : DisagreementLevel.Usage,
-            apart > 0 ? apart : Gap(one[one.Length - 1], other[other.Length - 1]),
+            (int)(apart > 0 ? apart : Gap(one[one.Length - 1], other[other.Length - 1])),
             DisagreementCauses.Of(item, partner, firstIsLater: one[one.Length - 1].Low > other[other.Length - 1].High),
             new[] { item.Part, partner?.Part }.OfType<string>().Distinct(StringComparer.Ordinal)));
     }
@@ -99,7 +105,6 @@ public sealed record Disagreement
     private static double MassOf(ReadOnlySpan<StatedDay> windows, int level)
         => windows[level].Confidence - (level + 1 < windows.Length ? windows[level + 1].Confidence : 0);
 
-    // Days from the end of the earlier to the start of the later; not positive where they meet.
-    private static int Gap(StatedDay one, StatedDay other)
-        => (int)Math.Min(int.MaxValue, Math.Max((long)one.Low - other.High, (long)other.Low - one.High));
+    // Days from the end of the earlier to the start of the later; not positive where they meet, and then far below an int for open ends.
+    private static long Gap(StatedDay one, StatedDay other) => Math.Max((long)one.Low - other.High, (long)other.Low - one.High);
 }

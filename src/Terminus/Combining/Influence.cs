@@ -31,4 +31,8 @@ public sealed record Influence
 
     /// <summary>Whether the interval rests on it.</summary>
     public bool ChangesInterval { get; }
+
+    /// <summary>Such as <c>without 0: 1850-01-01/1891-12-31 (0.9)</c>, never in a culture's format.</summary>
+    public override string ToString()
+        => "without " + DateText.Digits(Item) + ": " + (IntervalWithout?.ToString() ?? "no answer");
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Terminus;
 
 /// <summary>
@@ -29,6 +31,10 @@ public sealed record Reading
 
     /// <summary>The indices of the items that it sets aside.</summary>
     public IReadOnlyList<int> SetAside { get; }
+
+    /// <summary>Such as <c>1883-01-01/1891-12-31 (0.897) of items [0, 1]</c>, never in a culture's format.</summary>
+    public override string ToString()
+        => Window + " (" + (Weight?.ToString("0.###", CultureInfo.InvariantCulture) ?? "no weight") + ") of items " + Items;
 
     /// <summary>All readings of a dating, the weightiest first; one where nothing disagrees at face value.</summary>
     internal static IEnumerable<Reading> Of(Dating dating)

@@ -10,9 +10,6 @@ namespace Terminus;
 /// </remarks>
 public static class LegalTerms
 {
-    /// <summary>Stands for a right that can be renewed for ever.</summary>
-    internal const int Unlimited = 20_000;
-
     private const int LongestPatent = 21;
     private const int LongestDesign = 25;
     private const int LongestUtilityModel = 10;

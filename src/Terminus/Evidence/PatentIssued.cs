@@ -68,9 +68,9 @@ public sealed record PatentIssued : Evidence
     internal override int Floor(Assumptions house)
         => Math.Min(house.PatentIssuedFrom, IsUncertain ? house.UncertainCap : 1) >= house.FirmAt ? Issued.FirstDay(house) : DayNumber.Open;
 
-    /// <summary>What a grant or a registration says: from it, from its narrower estimates, and from it to the end of its term.</summary>
+    /// <summary>What a grant or a registration says: from it, from its narrower estimates, and from it to the end of its term, if it has one.</summary>
     internal static void StateGrant(
-        ref NestedWindows windows, Assumptions house, EvidenceDate granted, int termYears, double from, double inForce)
+        ref NestedWindows windows, Assumptions house, EvidenceDate granted, int? termYears, double from, double inForce)
     {
         windows.State(granted.FirstDay(house), DayNumber.Open, from);
         int start = granted.FirstDay(house);
@@ -87,7 +87,9 @@ public sealed record PatentIssued : Evidence
             windows.State(start, DayNumber.Open, both);
         }
 
-        int end = DayNumber.PlusYears(granted.LastDay(house), termYears + house.TermSlackYears);
-        windows.State(start, end, inForce);
+        if (termYears is { } term)
+        {
+            windows.State(start, DayNumber.PlusYears(granted.LastDay(house), term + house.TermSlackYears), inForce);
+        }
     }
 }

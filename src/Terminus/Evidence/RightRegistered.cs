@@ -61,7 +61,7 @@ public sealed record RightRegistered : Evidence
     private protected override void State(ref NestedWindows windows, Assumptions house)
     {
         bool renewable = TermYears is null && string.Equals(Right, "trade-mark", StringComparison.Ordinal);
-        int term = renewable ? LegalTerms.Unlimited : TermYears ?? LegalTerms.Longest(Office, Right, Registered.Outer);
+        int? term = renewable ? null : TermYears ?? LegalTerms.Longest(Office, Right, Registered.Outer);
         PatentIssued.StateGrant(ref windows, house, Registered, term, house.RegisteredFrom, house.RegisteredInForce);
     }
 }

@@ -28,6 +28,9 @@ internal sealed class ExactEnumeration
 
     internal Rational Plausibility(int low, int high) => Sum((l, h) => l <= high && h >= low);
 
+    /// <summary>The plausibility of all days outside a window, which is no window itself.</summary>
+    internal Rational PlausibilityOutside(int low, int high) => Sum((l, h) => l < low || h > high);
+
     /// <summary>The shortest window with ends among the focal ends that reaches a level, by trying them all.</summary>
     internal (int Low, int High)? Shortest(Rational level, int lowest, int highest)
     {

@@ -1,0 +1,172 @@
+using NodaTime;
+
+namespace Terminus.Tests.Combining;
+
+public class DatingTest
+{
+    private static readonly LocalDate AsOf = new(2026, 11, 25);
+
+    // Three witnesses in whole years; the figures are worked out in fractions in TestData/combining (COMB-3win-dated, COMB-3win-conflict).
+    private static readonly Opinion From1876 = new(DateWindow.From(new LocalDate(1876, 1, 1)), 0.98, "first");
+    private static readonly Opinion In1883To1891 = new(DateWindow.BetweenYears(1883, 1891), 0.9, "second");
+    private static readonly Opinion In1870To1890 = new(DateWindow.BetweenYears(1870, 1890), 0.8, "third");
+    private static readonly Opinion In1850To1870 = new(DateWindow.BetweenYears(1850, 1870), 0.6, "third");
+
+    private static readonly PatentPending Pending = new(EvidenceDate.InYear(1956), EvidenceDate.InYear(1961));
+
+    [Fact]
+    public void Interval_ThreeWitnessesThatAgree_IsTheShortestThatReachesTheLevel()
+    {
+        var dating = Dating.Of([From1876, In1883To1891, In1870To1890], AsOf);
+        DatedInterval interval = dating.Interval(0.9)!;
+        Assert.Equal("1883-01-01/1891-12-31", interval.ToEdtf());
+        Assert.Equal((1883, 1891), (interval.EarliestYear, interval.LatestYear));
+        Assert.Equal(0.9, interval.Belief, 1e-12);
+        Assert.Equal(1, interval.Plausibility);
+        Assert.True(interval.InsidePossible);
+        Assert.Equal(0, dating.Conflict);
+        Assert.Empty(dating.Disagreements);
+        Assert.Equal("1883-01-01/1891-12-31", dating.Possible!.Value.ToEdtf());
+    }
+
+    [Fact]
+    public void Interval_OneWitnessDisagrees_ReachesOutsideThePossible()
+    {
+        var dating = Dating.Of([From1876, In1883To1891, In1850To1870], AsOf);
+        DatedInterval interval = dating.Interval(0.9)!;
+        Assert.Equal("1850-01-01/1891-12-31", interval.ToEdtf());
+        Assert.False(interval.InsidePossible);
+        Assert.Equal(903.0 / 1003, interval.Belief, 1e-12);
+        Assert.Equal(0.5988, dating.Conflict, 1e-12);
+        Assert.False(dating.Qualified);
+        Assert.Equal([(0, 2), (1, 2)], dating.Disagreements.Select(d => (d.First, d.Second!.Value)));
+        Assert.All(dating.Disagreements, d => Assert.Equal(DisagreementLevel.Face, d.Level));
+        Assert.Equal([0.98 * 0.6, 0.9 * 0.6], dating.Disagreements.Select(d => d.Mass));
+    }
+
+    [Fact]
+    public void Disagreements_WindowsOpenAtTheStart_AreNone()
+    {
+        var dating = Dating.Of([new KnownBy(EvidenceDate.InYear(1950)), new KnownBy(EvidenceDate.InYear(1970))], AsOf);
+        Assert.Empty(dating.Disagreements);
+        Assert.Equal(0, dating.Conflict);
+    }
+
+    [Fact]
+    public void Disagreements_AfterTheOpinion_NameTheDayOfTheOpinion()
+    {
+        Disagreement only = Assert.Single(Dating.Of([new Opinion(DateWindow.InYear(2030), 0.8)], AsOf).Disagreements);
+        Assert.Null(only.Second);
+        Assert.Equal(DisagreementCause.AfterOpinion, only.Cause);
+        Assert.Equal(0.8, only.Mass);
+        Assert.Equal(Period.DaysBetween(AsOf, new LocalDate(2030, 1, 1)), only.DaysApart);
+    }
+
+    // Common practice, no source: "patent pending", filed 1956 and issued 1961, dates to 1956-1961.
+    [Fact]
+    public void Interval_PatentPending_IsFromFilingToIssue()
+        => Assert.Equal((1956, 1961), Years(Dating.Of([Pending], AsOf)));
+
+    // Common practice, no source: a piece that bears the number of that patent dates to 1961 or later.
+    [Fact]
+    public void Interval_PatentNumber_IsTheIssueOrLater()
+    {
+        var dating = Dating.Of([new PatentIssued(EvidenceDate.InYear(1961), "US", "utility")], AsOf);
+        Assert.Equal("1961-01-01/..", dating.Interval(0.9)!.ToEdtf());
+        Assert.True(dating.Interval(0.9)!.EndsToday);
+        Assert.Equal(1961, dating.Possible!.Value.NotBefore!.Value.Year);
+    }
+
+    // Common practice, no source: a feature seen in adverts up to 1954 and another seen from 1955 tell two otherwise equal pieces apart.
+    [Fact]
+    public void Interval_OlderAndNewerForm_TellsTwoPiecesApart()
+    {
+        Evidence maker = new MakerActive("larkfield", EvidenceDate.InYear(1949), EvidenceDate.InYear(1968));
+        Evidence older = new FeatureSeen(
+            "invented.plain_bar", gone: EvidenceDate.InYear(1954), grade: EvidenceGrade.High, basis: EvidenceBasis.Event, endedByLaw: true);
+        Evidence newer = new FeatureSeen(
+            "invented.swivel_bar", EvidenceDate.InYear(1955), grade: EvidenceGrade.High, basis: EvidenceBasis.Event);
+        (int? first, int last) = Years(Dating.Of([maker, older], AsOf));
+        (int? later, int latest) = Years(Dating.Of([maker, newer], AsOf));
+        Assert.True(last <= 1954 && later >= 1955, $"{first}-{last} and {later}-{latest}");
+    }
+
+    [Fact]
+    public void Interval_NoEvidence_IsAnyDate()
+    {
+        var dating = Dating.Of([], AsOf);
+        Assert.True(dating.Interval(0.9)!.IsAnyDate);
+        Assert.Null(dating.Interval(0.9)!.ToEdtf());
+        Assert.Equal((0d, false), (dating.Conflict, dating.Qualified));
+        Assert.Single(dating.Steps);
+    }
+
+    [Fact]
+    public void Interval_CertainWindowsExcludeEachOther_IsNull()
+    {
+        var dating = Dating.Of([new Opinion(DateWindow.InYear(1900), 1), new Opinion(DateWindow.InYear(1950), 1)], AsOf);
+        Assert.Equal(1, dating.Conflict);
+        Assert.True(dating.Qualified);
+        Assert.Null(dating.Possible);
+        Assert.Null(dating.Interval(0.5));
+        Assert.Empty(dating.Steps);
+        Assert.Equal(1, dating.Belief(DateWindow.Any));
+        Assert.Equal((0, 1), (dating.Belief(DateWindow.InYear(1900)), dating.Plausibility(DateWindow.InYear(1900))));
+    }
+
+    [Fact]
+    public void Interval_OnlyALastDay_IsOpenAtTheStart()
+    {
+        DatedInterval interval = Dating.Of([new KnownBy(EvidenceDate.InYear(1963))], AsOf).Interval(0.9)!;
+        Assert.Equal("../1963-12-31", interval.ToEdtf());
+        Assert.Null(interval.EarliestYear);
+    }
+
+    [Fact]
+    public void Interval_Likely_LiesInsideTheWiderAnswer()
+    {
+        var dating = Dating.Of([Pending, new ModelAdvertised(EvidenceDate.InYear(1958))], AsOf);
+        DatedInterval asked = dating.Interval(0.9)!;
+        Assert.True(asked.Window.Contains(dating.Interval(Dating.LikelyLevel, asked)!.Window));
+    }
+
+    [Fact]
+    public void Steps_MoreThanEightAnswers_AreThinnedToEightNarrowestFirst()
+    {
+        var windows = Enumerable.Range(0, 12).Select(i => new StatedWindow(DateWindow.BetweenYears(1900 + i, 1950 - i), 0.98 - (0.04 * i)));
+        var dating = Dating.Of([new Opinion(windows)], AsOf);
+        Assert.Equal(8, dating.Steps.Count);
+        Assert.Equal(dating.Steps.OrderBy(s => s.Window.Days ?? int.MaxValue).Select(s => s.Window), dating.Steps.Select(s => s.Window));
+        Assert.All(dating.Steps, s => Assert.Equal(dating.Belief(s.Window), s.Belief));
+    }
+
+    [Fact]
+    public void InfluenceOf_TheItemThatSetsTheStart_ChangesBoth()
+    {
+        var dating = Dating.Of([new PatentIssued(EvidenceDate.InYear(1961), "US", "utility"), new KnownBy(EvidenceDate.InYear(1970))], AsOf);
+        Influence patent = dating.InfluenceOf(0, 0.9);
+        Assert.True(patent.ChangesPossible && patent.ChangesInterval);
+        Assert.Equal("../1970-12-31", patent.PossibleWithout!.Value.ToEdtf());
+        Assert.Equal(2, Assert.Throws<ArgumentOutOfRangeException>(() => dating.InfluenceOf(2, 0.9)).ActualValue);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-0.1)]
+    [InlineData(1.1)]
+    [InlineData(double.NaN)]
+    public void Interval_LevelOutsideItsRange_ThrowsWithTheValue(double level)
+        => Assert.Equal(level, Assert.Throws<ArgumentOutOfRangeException>(() => Dating.Of([], AsOf).Interval(level)).ActualValue);
+
+    [Fact]
+    public void Of_MoreThan256DifferentItems_ThrowsAndIdenticalOnesCountOnce()
+    {
+        Evidence Witness(int i) => new Opinion(DateWindow.InYear(1950), 0.01, "witness " + i);
+        Assert.Equal(256, Dating.Of(Enumerable.Range(0, 512).Select(i => Witness(i % 256)), AsOf).Evidence.Count);
+        var error = Assert.Throws<ArgumentException>(() => Dating.Of(Enumerable.Range(0, 257).Select(Witness), AsOf));
+        Assert.Contains("257", error.Message, StringComparison.Ordinal);
+    }
+
+    private static (int? Earliest, int Latest) Years(Dating dating)
+        => (dating.Interval(0.9)!.EarliestYear, dating.Interval(0.9)!.LatestYear);
+}

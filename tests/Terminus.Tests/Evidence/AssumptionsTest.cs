@@ -1,0 +1,78 @@
+using System.Reflection;
+
+namespace Terminus.Tests.EvidenceKinds;
+
+public class AssumptionsTest
+{
+    public static TheoryData<string> Confidences => Named(typeof(double));
+
+    public static TheoryData<string> WholeNumbers => Named(typeof(int));
+
+    [Fact]
+    public void House_IsTheDefault_AndHasNameAndVersion()
+    {
+        Assert.Equal(new Assumptions(), Assumptions.House);
+        Assert.Equal("house 1.0.0", Assumptions.House.ToString());
+    }
+
+    [Theory]
+    [MemberData(nameof(Confidences))]
+    public void Init_ConfidenceOutsideItsRange_ThrowsWithTheValue(string name)
+    {
+        foreach (double value in new[] { -0.01, 1.01, double.NaN, double.PositiveInfinity })
+        {
+            Assert.Equal(value, Refused(name, value).ActualValue);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(WholeNumbers))]
+    public void Init_WholeNumberOutsideItsRange_ThrowsWithTheValue(string name)
+    {
+        foreach (int value in new[] { int.MinValue, -9999, 10_000, int.MaxValue })
+        {
+            Assert.Equal(value, Refused(name, value).ActualValue);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Confidences))]
+    [MemberData(nameof(WholeNumbers))]
+    public void Equals_OneNumberDiffers_IsFalse(string name)
+    {
+        var changed = new Assumptions();
+        PropertyInfo property = typeof(Assumptions).GetProperty(name)!;
+        property.SetValue(changed, property.PropertyType == typeof(double) ? 0.123 : (object)123);
+        Assert.NotEqual(Assumptions.House, changed);
+    }
+
+    [Fact]
+    public void With_OneNumber_ChangesWhatEvidenceStates()
+    {
+        Assumptions bold = Assumptions.House with { Name = "invented", PatentIssuedFrom = 1, PatentInForce = 0.8, TermSlackYears = 0 };
+        Assert.Equal(
+            ["1961-07-11/.. (1)", "1961-07-11/1978-07-11 (0.8)"],
+            Stated.By(new PatentIssued(Stated.Date("1961-07-11"), "US", "utility"), bold));
+        Assert.Equal("invented 1.0.0", bold.ToString());
+    }
+
+    [Fact]
+    public void With_CircaAndCap_ChangeHowDatesAreTaken()
+    {
+        Assumptions wide = Assumptions.House with { CircaYears = 10, UncertainCap = 0.5 };
+        Assert.Equal(["../1973-12-31 (0.5)"], Stated.By(new KnownBy(Stated.Date("1963%")), wide));
+    }
+
+    [Fact]
+    public void With_NoName_Throws() => Assert.Throws<ArgumentNullException>(() => Assumptions.House with { Name = null! });
+
+    private static ArgumentOutOfRangeException Refused(string name, object value)
+    {
+        var error = Assert.Throws<TargetInvocationException>(
+            () => typeof(Assumptions).GetProperty(name)!.SetValue(new Assumptions(), value));
+        return Assert.IsType<ArgumentOutOfRangeException>(error.InnerException);
+    }
+
+    private static TheoryData<string> Named(Type type)
+        => [.. typeof(Assumptions).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == type).Select(p => p.Name)];
+}
