@@ -15,7 +15,10 @@ internal sealed class NumberPattern
         Digits = digits;
         IsOpen = isOpen;
         Year = year;
-        masks = isOpen ? [.. Enumerable.Range(0, MostDigits - digits.Length + 1).Select(n => new string('?', n) + digits)] : [digits];
+        // With leading digits lost, one mask for each length; a number does not start with a zero.
+        masks = isOpen
+            ? [.. Enumerable.Range(0, MostDigits - digits.Length + 1).Select(n => new string('?', n) + digits).Where(m => m[0] != '0')]
+            : [digits];
         IsExact = !isOpen && !digits.Any(c => c == '?');
         Value = IsExact ? int.Parse(digits, System.Globalization.CultureInfo.InvariantCulture) : 0;
     }

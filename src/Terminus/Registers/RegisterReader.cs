@@ -161,15 +161,14 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
         Rest(low);
         Rest(high);
         DateWindow table = series.Table(number);
-        reasons.Add(ReferenceEquals(low, high)
-            ? new Reason(
-                "registers.between-numbers",
-                "number", DateText.Digits(number),
-                "first", DateText.Digits(low.First),
-                "last", DateText.Digits(low.Last),
-                "from", DateText.Iso(table.FirstDay),
-                "to", DateText.Iso(table.LastDay))
-            : new Reason("registers.span", "from", DateText.Iso(table.FirstDay), "to", DateText.Iso(table.LastDay)));
+        string rule = !ReferenceEquals(low, high) ? "registers.span" : low.First == low.Last ? "registers.dated-number" : "registers.between-numbers";
+        reasons.Add(new Reason(
+            rule,
+            "number", DateText.Digits(number),
+            "first", DateText.Digits(low.First),
+            "last", DateText.Digits(high.Last),
+            "from", DateText.Iso(table.FirstDay),
+            "to", DateText.Iso(table.LastDay)));
         if (register.Series.Count > 1 && series.Name.Length == 4 && char.IsDigit(series.Name[0]))
         {
             reasons.Add(new Reason("registers.application-year", "year", series.Name));
@@ -227,7 +226,7 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
             "right", register.Right,
             "first", DateText.Digits(first),
             "last", DateText.Digits(last),
-            "date", DateText.Iso(ending.Outer(last).LastDay)));
+            "date", DateText.Iso(ending.Table(last).LastDay)));
         return Result(outcome);
     }
 

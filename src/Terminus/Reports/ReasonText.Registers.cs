@@ -12,6 +12,7 @@ public static partial class ReasonText
         all["registers.between-series"] = "Number {number} lies between two series of {office} {right}, so it was not given.";
         all["registers.beyond-series"] = "Number {number} lies beyond the series as known: {office} {right} is known up to {last}, by {date}.";
         all["registers.counted-anew"] = "The office {office} counted anew, so number {number} alone fits {count} series; a year beside it would settle which.";
+        all["registers.dated-number"] = "Number {number} is itself in the table, dated from {from} to {to}.";
         all["registers.diamond-corner"] = "A {what} in the top corner: the registry mark is of the cycle {from} to {to}.";
         all["registers.diamond-class"] = "Class {class} is {material}.";
         all["registers.diamond-exception"] = "A published exception of the registry applies: {what}.";
