@@ -4,8 +4,9 @@ namespace Terminus;
 /// What the document behind a number is called: the identifier by which any patent library finds it, and the ways records write it.
 /// </summary>
 /// <remarks>
-/// Codes of offices follow WIPO standard ST.3 and kinds of document ST.16. From the first issue of 2001 (2 January) US patents carry B1 (no earlier publication)
-/// or B2, designs S1, reissues E1 and plant patents P2 or P3. Kinds of offices other than US and GB are common practice, no source.
+/// Codes of offices follow WIPO standard ST.3 and kinds of document ST.16. From the first issue of 2001 (2 January) US patents carry
+/// B1 (no earlier publication) or B2, designs S1, reissues E1 and plant patents P2 or P3. Kinds of offices other than US and GB are
+/// common practice, no source.
 /// </remarks>
 internal static class DocumentNames
 {

@@ -1,8 +1,8 @@
 namespace Terminus;
 
 /// <summary>
-/// A number as far as it can be read: digits, <c>?</c> for a lost digit, <c>*</c> or an ellipsis before them for lost leading digits, and a year behind
-/// a stroke where the office counted anew each year.
+/// A number as far as it can be read: digits, <c>?</c> for a lost digit, <c>*</c> or an ellipsis before them for lost leading digits,
+/// and a year behind a stroke where the office counted anew each year.
 /// </summary>
 internal sealed class NumberPattern
 {

@@ -81,7 +81,8 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
     private static void Narrow(List<StatedWindow> windows, DateWindow next, double confidence)
     {
         StatedWindow last = windows[windows.Count - 1];
-        DateWindow? cut = DateWindow.TryBetweenDays(Math.Max(last.Window.FirstDay, next.FirstDay), Math.Min(last.Window.LastDay, next.LastDay));
+        DateWindow? cut = DateWindow.TryBetweenDays(
+            Math.Max(last.Window.FirstDay, next.FirstDay), Math.Min(last.Window.LastDay, next.LastDay));
         if (cut is { } window && window != last.Window)
         {
             windows.Add(new StatedWindow(window, Math.Min(confidence, last.Confidence)));
@@ -100,7 +101,11 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
         List<DateWindow> alternatives = pattern.IsExact ? spans : Merged(spans);
         DateWindow hull = DateWindow.OfDays(spans.Min(s => s.FirstDay), spans.Max(s => s.LastDay));
         reasons.Add(pattern.IsExact
-            ? new Reason("registers.counted-anew", "number", pattern.Digits, "office", register.Office, "count", DateText.Digits(holding.Count))
+            ? new Reason(
+                "registers.counted-anew",
+                "number", pattern.Digits,
+                "office", register.Office,
+                "count", DateText.Digits(holding.Count))
             : new Reason(
                 "registers.lost-digits",
                 "pattern", pattern.ToString(),
@@ -161,7 +166,9 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
         Rest(low);
         Rest(high);
         DateWindow table = series.Table(number);
-        string rule = !ReferenceEquals(low, high) ? "registers.span" : low.First == low.Last ? "registers.dated-number" : "registers.between-numbers";
+        string rule = !ReferenceEquals(low, high) ? "registers.span"
+            : low.First == low.Last ? "registers.dated-number"
+            : "registers.between-numbers";
         reasons.Add(new Reason(
             rule,
             "number", DateText.Digits(number),

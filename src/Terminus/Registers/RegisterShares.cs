@@ -4,7 +4,9 @@ namespace Terminus;
 /// The confidences that registers state, all in one place, with what was measured beside each. Each is a lower bound with a margin:
 /// published lists of dated numbers hold about seven slips in a thousand, and these count against the window that they miss.
 /// </summary>
-/// <remarks>docs/registers.md has the full table of measured shares; a test measures them again and fails where a share falls below what is stated.</remarks>
+/// <remarks>
+/// docs/registers.md has the full table of measured shares; a test measures them again and fails where one falls below what is stated.
+/// </remarks>
 internal static class RegisterShares
 {
     /// <summary>

@@ -9,7 +9,8 @@ public class RegisterLaws
 {
     [Property]
     public bool TheNumbersOfTheWindowOfANumberHoldTheNumber(RegisteredNumber one)
-        => one.Register.Read(one.Text).Windows.All(w => one.Register.Numbers(w.Window).Any(r => r.Series == one.In.Name && r.Contains(one.Number)));
+        => one.Register.Read(one.Text).Windows.All(
+            w => one.Register.Numbers(w.Window).Any(r => r.Series == one.In.Name && r.Contains(one.Number)));
 
     [Property]
     public bool WindowsRiseWithNumbersInsideASeries(RegisteredNumber one)
@@ -24,6 +25,11 @@ public class RegisterLaws
         => !one.Register.TryLocate(Math.Min(one.Number, one.Other), out IssueWeeks low)
             || !one.Register.TryLocate(Math.Max(one.Number, one.Other), out IssueWeeks high)
             || (low.Likeliest <= high.Likeliest && low.Earliest <= high.Earliest && low.Latest <= high.Latest);
+
+    [Property]
+    public bool TheLikelyNumbersOfTheBestDayHoldTheNumber(RegisteredNumber one)
+        => !one.Register.TryLocate(one.Number, out IssueWeeks weeks)
+            || one.Register.Numbers(weeks.Within(0)).Any(r => r.Likely is { } likely && likely.Contains(one.Number));
 
     [Property]
     public bool WindowsAreNestedAndTheirConfidencesNeverRise(RegisteredNumber one)
@@ -74,6 +80,8 @@ public class RegisterLaws
         Register known = RegisterSet.BuiltIn.Find("US", "reissue")!;
         var random = new Random(seed);
         var shuffled = new Register("US", "reissue", known.Rows.OrderBy(_ => random.Next()));
-        return Enumerable.Range(1, 300).All(i => shuffled.Read(DateText.Digits(i * 110)).Windows.SequenceEqual(known.Read(DateText.Digits(i * 110)).Windows));
+        return Enumerable.Range(1, 300)
+            .Select(i => DateText.Digits(i * 110))
+            .All(number => shuffled.Read(number).Windows.SequenceEqual(known.Read(number).Windows));
     }
 }

@@ -129,12 +129,21 @@ public class RegisterSetTest
     }
 
     [Fact]
-    public void Numbers_OfTwoIssues_IsTheirYear()
+    public void Numbers_OfAYear_AreThoseOfTheTable()
     {
         NumberRange range = Assert.Single(RegisterSet.BuiltIn.Numbers("US", "utility", DateWindow.InYear(1880)));
         Assert.Equal((223211, 236136), (range.First, range.Last));
         Assert.Empty(RegisterSet.BuiltIn.Numbers("US", "utility", DateWindow.InYear(1700)));
         Assert.Empty(RegisterSet.BuiltIn.Numbers("XX", "utility", DateWindow.Any));
+    }
+
+    [Fact]
+    public void Numbers_OfOneIssue_NarrowToTheDatedNumbersAroundIt()
+    {
+        // Weekly list of the Scientific American: 228,161 to 228,432 issued on 1 June 1880.
+        NumberRange range = Assert.Single(RegisterSet.BuiltIn.Numbers("US", "utility", DateWindow.On(new LocalDate(1880, 6, 1))));
+        Assert.True(range.Likely!.Contains(228161) && range.Likely.Contains(228432));
+        Assert.True(range.Likely.Last - range.Likely.First < (range.Last - range.First) / 4);
     }
 
     [Fact]
@@ -156,7 +165,8 @@ public class RegisterSetTest
             // A British number of a year belongs to the application, so its day of filing is tested.
             bool yearly = dated is { Office: "GB", Right: "patent" } && dated.Number.Length < 6;
             string year = dated.Filed.Length > 3 ? dated.Filed[..4] : "";
-            NumberReading reading = RegisterSet.BuiltIn.Read(dated.Office, dated.Right, yearly && year.Length > 0 ? dated.Number + "/" + year : dated.Number);
+            string number = yearly && year.Length > 0 ? dated.Number + "/" + year : dated.Number;
+            NumberReading reading = RegisterSet.BuiltIn.Read(dated.Office, dated.Right, number);
             if ((yearly ? LocalDatePattern.Iso.Parse(dated.Filed) : LocalDatePattern.Iso.Parse(dated.Issued)) is { Success: true } day)
             {
                 Assert.True(reading.Windows.Count > 0 && reading.Outer.Contains(day.Value), dated + " is outside " + reading);

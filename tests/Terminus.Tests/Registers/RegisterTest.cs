@@ -38,7 +38,8 @@ public class RegisterTest
     [Fact]
     public void Read_RowWithAnAllowance_StatesTheTableInsideTheWiderWindow()
     {
-        var register = new Register("ZZ", "patent", [new RegisterRow(1, 9, DateWindow.InYear(1901), RowOrigin.Memory, "", allowanceDays: 31)]);
+        RegisterRow row = new(1, 9, DateWindow.InYear(1901), RowOrigin.Memory, "", allowanceDays: 31);
+        var register = new Register("ZZ", "patent", [row]);
         NumberReading reading = register.Read("5");
         Assert.Equal(
             [DateWindow.Between(new LocalDate(1900, 12, 1), new LocalDate(1902, 1, 31)), DateWindow.InYear(1901)],
@@ -67,7 +68,8 @@ public class RegisterTest
         Assert.Contains(reading.Reasons, r => r.Rule == "registers.issue-day-certain");
     }
 
-    private static RegisterRow Year(int first, int last, int year) => new(first, last, DateWindow.InYear(year), RowOrigin.Source, "an invented gazette");
+    private static RegisterRow Year(int first, int last, int year)
+        => new(first, last, DateWindow.InYear(year), RowOrigin.Source, "an invented gazette");
 
     private static RegisterRow Day(int number, int year, int month, int day)
         => new(number, number, DateWindow.On(new LocalDate(year, month, day)), RowOrigin.Source, "an invented gazette");

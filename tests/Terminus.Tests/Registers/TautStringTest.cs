@@ -7,8 +7,8 @@ namespace Terminus.Tests.Registers;
 public class TautStringTest
 {
     /// <summary>
-    /// The conditions of Karush, Kuhn and Tucker for the smallest sum of squared steps in a tube: the path steepens only where it touches the upper
-    /// bound, and flattens only where it touches the lower one. The problem is convex, so they are enough.
+    /// The conditions of Karush, Kuhn and Tucker for the smallest sum of squared steps in a tube: the path steepens only where it
+    /// touches the upper bound, and flattens only where it touches the lower one. The problem is convex, so they are enough.
     /// </summary>
     [Property(MaxTest = 500)]
     public Property ThePathStaysInTheTubeAndBendsOnlyWhereTheTubeMakesIt()
