@@ -43,7 +43,7 @@ internal static class DiamondReader
         {
             reasons.Add(row.IsException
                 ? new Reason("registers.diamond-exception", "what", row.Note)
-                : new Reason("registers.diamond-letter", "letter", row.Code, "what", row.Field == "month" ? DateText.Month(row.Meaning) : DateText.Digits(row.Meaning)));
+                : new Reason("registers.diamond-letter", "letter", row.Code, "what", row.Words));
         }
 
         AddClass(mark, reasons);
@@ -216,6 +216,8 @@ internal static class DiamondReader
         internal string Text { get; } = fields[3];
 
         internal int Meaning { get; } = fields[0] == "class" ? 0 : Number(fields[3]);
+
+        internal string Words => Field == "month" ? DateText.Month(Meaning) : DateText.Digits(Meaning);
 
         internal int Year { get; } = Number(fields[4]);
 

@@ -4,12 +4,13 @@ namespace Terminus;
 /// What the document behind a number is called: the identifier by which any patent library finds it, and the ways records write it.
 /// </summary>
 /// <remarks>
-/// Codes of offices follow WIPO standard ST.3 and kinds of document ST.16. From 2 January 2001 US patents carry B1 (no earlier publication)
-/// or B2, designs S1, reissues E1 and plant patents P2 or P3. Kinds of offices other than US and GB are common practice, no source.
+/// Codes of offices follow WIPO standard ST.3 and kinds of document ST.16. From the first issue of 2001 (2 January) US patents carry
+/// B1 (no earlier publication) or B2, designs S1, reissues E1 and plant patents P2 or P3. Kinds of offices other than US and GB are
+/// common practice, no source.
 /// </remarks>
 internal static class DocumentNames
 {
-    private static readonly int NewKinds = DayNumber.Of(2001, 1, 2);
+    private static readonly int NewKinds = DayNumber.Of(2001, 1, 1);
 
     /// <summary>The identifiers, the likeliest first; empty where the right has no document of its own.</summary>
     internal static IReadOnlyList<string> Ids(string office, string right, int number, string series, DateWindow window)

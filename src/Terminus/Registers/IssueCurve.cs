@@ -6,7 +6,8 @@ namespace Terminus;
 /// </summary>
 /// <remarks>
 /// What is known of the first number of an issue is a tube: it is above every number dated earlier and at or below every number
-/// dated in that week or later, and fixed at the start of a year. The taut string through the tube is the evenest output that agrees with all of it.
+/// dated in that week or later, and fixed at the start of a year. The taut string through the tube is the evenest output that
+/// agrees with all of it.
 /// Dated numbers that contradict their year, or each other, are left out; a recalled year start that contradicts dated numbers too.
 /// </remarks>
 internal sealed class IssueCurve
@@ -89,6 +90,21 @@ internal sealed class IssueCurve
         int likeliest = Math.Min(latest, Math.Max(earliest, LastUpTo(estimate, number)));
         weeks = new IssueWeeks(firstWeek + earliest, firstWeek + likeliest, firstWeek + latest);
         return true;
+    }
+
+    /// <summary>
+    /// The lowest and the highest number that the dated numbers allow in the issues of a window; false where no issue of the curve
+    /// lies in it.
+    /// </summary>
+    internal bool TryNumbers(DateWindow dates, out int lowest, out int highest)
+    {
+        int weeks = estimate.Length - 1;
+        int from = dates.Low < IssueDay.DayOf(firstWeek) ? 0 : IssueDay.IndexOf(IssueDay.OnOrAfter(dates.Low)) - firstWeek;
+        int to = dates.High >= IssueDay.DayOf(firstWeek + weeks) ? weeks - 1 : IssueDay.IndexOf(dates.High) - firstWeek;
+        bool some = from <= to && from < weeks && to >= 0;
+        lowest = some ? lower[from] : 0;
+        highest = some ? upper[to + 1] - 1 : 0;
+        return some && lowest <= highest;
     }
 
     private static int[] Estimate(List<Knot> starts, int first, int[] low, int[] high)

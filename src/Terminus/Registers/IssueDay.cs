@@ -60,8 +60,9 @@ internal static class IssueDay
     }
 
     /// <summary>
-    /// The years that a date with two digits of year can mean as a US issue day, possible ones first and earlier before later.
-    /// A Tuesday in 18xx is never one in 19xx, nor one in 19xx one in 20xx (1848 to 2099), so the rule leaves one of the two.
+    /// The years from 1836 that a date with two digits of year can mean as a US issue day: Tuesdays first, then days before 1848, then
+    /// the rest, each earlier before later. A Tuesday in 18xx is never one in 19xx, nor one in 19xx one in 20xx, so the rule leaves one of
+    /// the two. Patents before 1836 had no number and no marking duty, so two digits are not read as 17xx.
     /// </summary>
     /// <param name="twoDigits">The year from 0 to 99.</param>
     /// <param name="month">The month, or 0 where it is not known.</param>
@@ -71,18 +72,26 @@ internal static class IssueDay
     internal static IReadOnlyList<IssueYear> Years(int twoDigits, int month, int dayOfMonth, int latest)
     {
         var years = new List<IssueYear>();
-        for (int year = 1700 + twoDigits; year <= 2099; year += 100)
+        for (int year = 1800 + twoDigits; year <= 2099; year += 100)
         {
-            if (TryDay(year, month, dayOfMonth, out int day) && day >= FirstPatent && day <= latest)
+            if (TryDay(year, month, dayOfMonth, out int day) && day >= FirstNumbered && day <= latest)
             {
                 bool known = month != 0 && dayOfMonth != 0;
                 years.Add(new IssueYear(year, known ? day : DayNumber.Open, known ? ReasonFor(day) : null));
             }
         }
 
-        // A stable order: the possible ones first.
-        return [.. years.Where(y => y.IsPossible), .. years.Where(y => !y.IsPossible)];
+        return [.. years.OrderBy(Rank)];
     }
+
+    private static int Rank(IssueYear year)
+        => year.Day == DayNumber.Open ? 0
+            : KindOf(year.Day) switch
+            {
+                IssueDayKind.Tuesday or IssueDayKind.DoubtfulTuesday => 0,
+                IssueDayKind.NoFixedWeekday => 1,
+                _ => 2,
+            };
 
     private static bool MayHaveBeenMissed(int day)
     {

@@ -38,7 +38,8 @@ internal static class IssueKnots
     }
 
     /// <summary>
-    /// The starts of years that are known to fall on the first Tuesday, and the end of the table; without those that the dated numbers contradict.
+    /// The starts of years that are known to fall on the first Tuesday, and the end of the table; without those that the dated
+    /// numbers contradict.
     /// </summary>
     internal static List<Knot> Starts(NumberSeries table, List<Knot> knots)
     {
@@ -60,7 +61,8 @@ internal static class IssueKnots
 
         void Add(Knot start)
         {
-            bool rises = starts.Count == 0 || (start.Number >= starts[starts.Count - 1].Number && start.Week > starts[starts.Count - 1].Week);
+            Knot last = starts.Count == 0 ? default : starts[starts.Count - 1];
+            bool rises = starts.Count == 0 || (start.Number >= last.Number && start.Week > last.Week);
             if (start.Week >= 0 && rises && Agrees(start, knots))
             {
                 starts.Add(start);

@@ -1,8 +1,8 @@
 namespace Terminus;
 
 /// <summary>
-/// A number as far as it can be read: digits, <c>?</c> for a lost digit, <c>*</c> or an ellipsis before them for lost leading digits, and a year behind
-/// a stroke where the office counted anew each year.
+/// A number as far as it can be read: digits, <c>?</c> for a lost digit, <c>*</c> or an ellipsis before them for lost leading digits,
+/// and a year behind a stroke where the office counted anew each year.
 /// </summary>
 internal sealed class NumberPattern
 {
@@ -15,7 +15,10 @@ internal sealed class NumberPattern
         Digits = digits;
         IsOpen = isOpen;
         Year = year;
-        masks = isOpen ? [.. Enumerable.Range(0, MostDigits - digits.Length + 1).Select(n => new string('?', n) + digits)] : [digits];
+        // With leading digits lost, one mask for each length; a number does not start with a zero.
+        masks = isOpen
+            ? [.. Enumerable.Range(0, MostDigits - digits.Length + 1).Select(n => new string('?', n) + digits).Where(m => m[0] != '0')]
+            : [digits];
         IsExact = !isOpen && !digits.Any(c => c == '?');
         Value = IsExact ? int.Parse(digits, System.Globalization.CultureInfo.InvariantCulture) : 0;
     }

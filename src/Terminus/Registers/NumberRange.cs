@@ -24,6 +24,12 @@ public sealed record NumberRange
     /// <summary>The highest number that can belong to the window.</summary>
     public int Last { get; }
 
+    /// <summary>
+    /// The numbers that belong to the window by their estimated week of issue, where the register estimates weeks; otherwise null. Every
+    /// number whose best day lies in the window is among them.
+    /// </summary>
+    public NumberRange? Likely { get; internal init; }
+
     /// <summary>Whether a number lies in the range.</summary>
     /// <param name="number">The number.</param>
     public bool Contains(int number) => number >= First && number <= Last;

@@ -18,12 +18,12 @@ public sealed record NumberReading
     /// <summary>The office as a code of WIPO standard ST.3, such as <c>US</c>.</summary>
     public string Office { get; }
 
-    /// <summary>The right, such as <c>utility</c> or <c>registered-design</c>; the rights of an office are those of its registers.</summary>
+    /// <summary>The right, such as <c>utility</c> or <c>registered-design</c>.</summary>
     public string Right { get; }
 
     /// <summary>
-    /// The number in plain digits, with <c>?</c> for a lost digit, <c>*</c> for lost leading digits, and <c>/1897</c> behind it where
-    /// the year belongs to it; the text as given where no number could be read.
+    /// The number in plain digits, with <c>?</c> for a lost digit, <c>*</c> for lost leading digits, and <c>/1897</c> behind it where the
+    /// year belongs to it; the text as given where no number could be read.
     /// </summary>
     public string Number { get; }
 
@@ -36,7 +36,7 @@ public sealed record NumberReading
     /// <summary>The single likeliest day or span, or null where there is none.</summary>
     public DateWindow? Best { get; internal init; }
 
-    /// <summary>The separate spans that come into question where the number alone leaves several; otherwise empty.</summary>
+    /// <summary>The separate spans that come into question where the number leaves several; otherwise empty.</summary>
     public IReadOnlyList<DateWindow> Alternatives { get; internal init => field = ValueList.Of(value); } = ValueList<DateWindow>.Empty;
 
     /// <summary>Why, in the order of the reading.</summary>

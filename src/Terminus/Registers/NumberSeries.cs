@@ -5,7 +5,7 @@ namespace Terminus;
 /// </summary>
 /// <remarks>
 /// A number is no earlier than any row that starts at or below it, and no later than any row that ends at or above it. Both bounds
-/// never fall as numbers rise. Where rows contradict each other the two bounds change places, so that the window covers both.
+/// never fall as numbers rise. Where two rows contradict each other the window covers both.
 /// Finding a number is two binary searches and allocates nothing.
 /// </remarks>
 internal sealed class NumberSeries
@@ -37,10 +37,22 @@ internal sealed class NumberSeries
     internal bool Contains(int number) => number >= First && number <= Last;
 
     /// <summary>What the rows say of a number of the series, with what they allow for error.</summary>
-    internal DateWindow Outer(int number) => Window(lows.Outer[lows.UpTo(number)], highs.Outer[highs.From(number)]);
+    internal DateWindow Outer(int number)
+    {
+        int low = lows.UpTo(number);
+        int high = highs.From(number);
+        return lows.Outer[low] <= highs.Outer[high]
+            ? DateWindow.OfDays(lows.Outer[low], highs.Outer[high])
+            : Hull(rows[lows.Row[low]], rows[highs.Row[high]]);
+    }
 
-    /// <summary>What the rows say of a number at their word.</summary>
-    internal DateWindow Table(int number) => Window(lows.Table[lows.UpTo(number)], highs.Table[highs.From(number)]);
+    /// <summary>What the rows say of a number at their word; the outer window where they contradict each other.</summary>
+    internal DateWindow Table(int number)
+    {
+        int low = lows.Table[lows.UpTo(number)];
+        int high = highs.Table[highs.From(number)];
+        return low <= high ? DateWindow.OfDays(low, high) : Outer(number);
+    }
 
     /// <summary>The row that gives the first day of the outer window.</summary>
     internal RegisterRow LowRow(int number) => rows[lows.Row[lows.UpTo(number)]];
@@ -76,9 +88,12 @@ internal sealed class NumberSeries
         return low;
     }
 
-    private static DateWindow Window(int low, int high) => low <= high ? DateWindow.OfDays(low, high) : DateWindow.OfDays(high, low);
+    private static DateWindow Hull(RegisterRow one, RegisterRow other)
+        => DateWindow.OfDays(
+            Math.Min(one.Dates.FirstDay - one.AllowanceDays, other.Dates.FirstDay - other.AllowanceDays),
+            Math.Max(one.Dates.LastDay + one.AllowanceDays, other.Dates.LastDay + other.AllowanceDays));
 
-    /// <summary>One side of the window as a step function of the number: at each step the tightest day so far and the row it is from.</summary>
+    /// <summary>One side of the window as a step function of the number: at each step the tightest day and the row it is from.</summary>
     private sealed class Bound(int[] numbers, int[] outer, int[] table, int[] row)
     {
         internal int[] Outer => outer;

@@ -77,7 +77,7 @@ public sealed class Register
     /// <summary>The numbers whose outer window meets a window of dates, one range for each series that has any.</summary>
     /// <param name="dates">The window of dates.</param>
     public IReadOnlyList<NumberRange> Numbers(DateWindow dates)
-        => ValueList.Of(series.Select(s => s.Numbers(dates)).Where(r => r is not null).Select(r => r!));
+        => ValueList.Of(series.Select(s => s.Numbers(dates)).OfType<NumberRange>().Select(r => WithLikely(r, dates)));
 
     /// <summary>Reads a number as people type it, whole or in part; see <see cref="RegisterSet.Read"/>.</summary>
     /// <param name="number">The number, such as <c>2,474,442</c>, <c>2,4?4,1?2</c> or <c>10811/97</c>.</param>
@@ -85,6 +85,11 @@ public sealed class Register
         => NumberText.TryRead(Guard.NotNull(number, nameof(number)), out NumberPattern pattern)
             ? Read(pattern)
             : RegisterReader.NotANumber(Office, Right, number);
+
+    private NumberRange WithLikely(NumberRange range, DateWindow dates)
+        => curve is not null && curve.TryNumbers(dates, out int lowest, out int highest)
+            ? range with { Likely = new NumberRange(range.Series, lowest, highest) }
+            : range;
 
     internal NumberReading Read(NumberPattern pattern) => new RegisterReader(this, pattern).Read();
 

@@ -23,7 +23,8 @@ internal static class RegisterFiles
     /// <summary>Office and right of each shipped register, in alphabetical order.</summary>
     internal static IEnumerable<(string Office, string Right)> Names()
         => Home.GetManifestResourceNames()
-            .Where(n => n.StartsWith(Folder, StringComparison.Ordinal) && !n.EndsWith(DatedEnding, StringComparison.Ordinal) && n != DiamondFile)
+            .Where(n => n.StartsWith(Folder, StringComparison.Ordinal) && n != DiamondFile)
+            .Where(n => !n.EndsWith(DatedEnding, StringComparison.Ordinal))
             .OrderBy(n => n, StringComparer.Ordinal)
             .Select(n => (
                 n.Substring(Folder.Length, 2).ToUpperInvariant(),
@@ -42,7 +43,7 @@ internal static class RegisterFiles
         return new Register(office, right, rows);
     }
 
-    /// <summary>Calls <paramref name="take"/> with the fields of each line below the header; a file that is not there has no lines.</summary>
+    /// <summary>Calls <paramref name="take"/> with the fields of each line below the header; a missing file has no lines.</summary>
     internal static void Lines(string name, string header, Action<List<string>> take)
     {
         using Stream? stream = Home.GetManifestResourceStream(name);

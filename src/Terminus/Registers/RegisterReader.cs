@@ -81,7 +81,8 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
     private static void Narrow(List<StatedWindow> windows, DateWindow next, double confidence)
     {
         StatedWindow last = windows[windows.Count - 1];
-        DateWindow? cut = DateWindow.TryBetweenDays(Math.Max(last.Window.FirstDay, next.FirstDay), Math.Min(last.Window.LastDay, next.LastDay));
+        DateWindow? cut = DateWindow.TryBetweenDays(
+            Math.Max(last.Window.FirstDay, next.FirstDay), Math.Min(last.Window.LastDay, next.LastDay));
         if (cut is { } window && window != last.Window)
         {
             windows.Add(new StatedWindow(window, Math.Min(confidence, last.Confidence)));
@@ -100,7 +101,11 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
         List<DateWindow> alternatives = pattern.IsExact ? spans : Merged(spans);
         DateWindow hull = DateWindow.OfDays(spans.Min(s => s.FirstDay), spans.Max(s => s.LastDay));
         reasons.Add(pattern.IsExact
-            ? new Reason("registers.counted-anew", "number", pattern.Digits, "office", register.Office, "count", DateText.Digits(holding.Count))
+            ? new Reason(
+                "registers.counted-anew",
+                "number", pattern.Digits,
+                "office", register.Office,
+                "count", DateText.Digits(holding.Count))
             : new Reason(
                 "registers.lost-digits",
                 "pattern", pattern.ToString(),
@@ -161,15 +166,16 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
         Rest(low);
         Rest(high);
         DateWindow table = series.Table(number);
-        reasons.Add(ReferenceEquals(low, high)
-            ? new Reason(
-                "registers.between-numbers",
-                "number", DateText.Digits(number),
-                "first", DateText.Digits(low.First),
-                "last", DateText.Digits(low.Last),
-                "from", DateText.Iso(table.FirstDay),
-                "to", DateText.Iso(table.LastDay))
-            : new Reason("registers.span", "from", DateText.Iso(table.FirstDay), "to", DateText.Iso(table.LastDay)));
+        string rule = !ReferenceEquals(low, high) ? "registers.span"
+            : low.First == low.Last ? "registers.dated-number"
+            : "registers.between-numbers";
+        reasons.Add(new Reason(
+            rule,
+            "number", DateText.Digits(number),
+            "first", DateText.Digits(low.First),
+            "last", DateText.Digits(high.Last),
+            "from", DateText.Iso(table.FirstDay),
+            "to", DateText.Iso(table.LastDay)));
         if (register.Series.Count > 1 && series.Name.Length == 4 && char.IsDigit(series.Name[0]))
         {
             reasons.Add(new Reason("registers.application-year", "year", series.Name));
@@ -227,7 +233,7 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
             "right", register.Right,
             "first", DateText.Digits(first),
             "last", DateText.Digits(last),
-            "date", DateText.Iso(ending.Outer(last).LastDay)));
+            "date", DateText.Iso(ending.Table(last).LastDay)));
         return Result(outcome);
     }
 

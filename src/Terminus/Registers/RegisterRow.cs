@@ -9,15 +9,15 @@ namespace Terminus;
 /// </remarks>
 public sealed record RegisterRow
 {
-    /// <summary>States that the numbers from <paramref name="first"/> to <paramref name="last"/> bear a date within <paramref name="dates"/>.</summary>
+    /// <summary>States that the numbers from first to last bear a date within the window.</summary>
     /// <param name="first">The lowest number, 1 or more.</param>
     /// <param name="last">The highest number, not lower than the first.</param>
     /// <param name="dates">The window of their dates, closed at both ends.</param>
     /// <param name="origin">The standing of the figure.</param>
     /// <param name="source">Where it was read; empty where it was recalled.</param>
-    /// <param name="series">The series it belongs to, where an office counts more than once. Numbers rise with dates within a series only.</param>
+    /// <param name="series">The series, where an office counts more than once. Numbers rise with dates within a series only.</param>
     /// <param name="allowanceDays">How many days the truth may lie outside the window, on either side.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number, the allowance or the window is out of range, or an end of the window is open.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number, the allowance or the window is not as said.</exception>
     public RegisterRow(
         int first, int last, DateWindow dates, RowOrigin origin, string source, string series = "", int allowanceDays = 0)
     {

@@ -1,6 +1,6 @@
 namespace Terminus;
 
-/// <summary>The registers of all offices and rights, by office and right. Immutable; each register is read when it is first asked for.</summary>
+/// <summary>The registers of all offices and rights. Immutable; each register is read when it is first asked for.</summary>
 public sealed class RegisterSet
 {
     private readonly Dictionary<(string Office, string Right), Lazy<Register>> registers;
@@ -13,7 +13,8 @@ public sealed class RegisterSet
         n => new Lazy<Register>(() => RegisterFiles.Read(n.Office, n.Right))));
 
     /// <summary>The codes of the offices that have a register, in alphabetical order.</summary>
-    public IReadOnlyList<string> Offices => ValueList.Of(registers.Keys.Select(k => k.Office).Distinct().OrderBy(o => o, StringComparer.Ordinal));
+    public IReadOnlyList<string> Offices
+        => ValueList.Of(registers.Keys.Select(k => k.Office).Distinct().OrderBy(o => o, StringComparer.Ordinal));
 
     /// <summary>The rights of an office that have a register, in alphabetical order; empty for an office that has none.</summary>
     /// <param name="office">The office as a code of WIPO standard ST.3.</param>
@@ -47,8 +48,8 @@ public sealed class RegisterSet
     /// <param name="office">The office as a code of WIPO standard ST.3, such as <c>US</c>, <c>GB</c> or <c>DE</c>.</param>
     /// <param name="right">The right, such as <c>utility</c>, <c>design</c>, <c>patent</c> or <c>registered-design</c>.</param>
     /// <param name="number">
-    /// The number: <c>2,474,442</c>; <c>2,4?4,1?2</c> with lost digits; <c>*898</c> or <c>…898</c> with lost leading digits; <c>10811/97</c> or <c>10811 of 1897</c> where an
-    /// office counted anew each year.
+    /// The number: <c>2,474,442</c>; <c>2,4?4,1?2</c> with lost digits; <c>*898</c> or <c>…898</c> with lost leading digits;
+    /// <c>10811/97</c> or <c>10811 of 1897</c> where an office counted anew each year.
     /// </param>
     public NumberReading Read(string office, string right, string number)
     {

@@ -11,7 +11,7 @@ namespace Terminus;
 public sealed record RegistryDiamond
 {
     /// <summary>States the parts of a diamond by their meaning.</summary>
-    /// <param name="cycle">1 for 1842 to 1867 (a letter at the top), 2 for 1868 to 1883 (a figure at the top), or null where that is not known.</param>
+    /// <param name="cycle">1 for 1842 to 1867 (a letter at the top), 2 for 1868 to 1883 (a figure at the top), or null.</param>
     /// <param name="year">The year letter, in any case, or null.</param>
     /// <param name="month">The month letter, in any case, or null.</param>
     /// <param name="day">The day of the month, or null.</param>
@@ -47,8 +47,8 @@ public sealed record RegistryDiamond
     public string? Class { get; }
 
     /// <summary>
-    /// Takes a diamond as it is seen, corner by corner: a letter in the top corner means 1842 to 1867, a figure 1868 to 1883. A corner that cannot
-    /// be read is null, empty or <c>?</c>; without the top corner a letter at the right tells the second cycle and a figure the first.
+    /// Takes a diamond as it is seen, corner by corner: a letter in the top corner means 1842 to 1867, a figure 1868 to 1883. A corner
+    /// that cannot be read is null, empty or <c>?</c>; without the top corner the others tell the cycle in the same way.
     /// </summary>
     /// <param name="top">The top corner.</param>
     /// <param name="right">The corner at the right.</param>
@@ -88,7 +88,5 @@ public sealed record RegistryDiamond
         => text?.Trim() is { Length: 1 } one && char.IsLetter(one[0]) ? one[0] : null;
 
     private static int? Figure(string? text)
-        => int.TryParse(text?.Trim(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int figure)
-            ? figure
-            : null;
+        => NumberPattern.TryCreate(text?.Trim() ?? "", false, null, out NumberPattern pattern) && pattern.IsExact ? pattern.Value : null;
 }

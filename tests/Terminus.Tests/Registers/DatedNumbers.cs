@@ -11,18 +11,8 @@ internal static class DatedNumbers
         internal int? Day => LocalDatePattern.Iso.Parse(Issued) is { Success: true } day ? DayNumber.Of(day.Value) : null;
     }
 
-    internal static IReadOnlyList<Dated> Read(string file)
-    {
-        var fields = new List<string>();
-        var rows = new List<Dated>();
-        foreach (string line in File.ReadLines(Path.Combine(AppContext.BaseDirectory, "TestData", "registers", file)).Skip(1))
-        {
-            CsvLine.Split(line, fields);
-            rows.Add(new Dated(fields[0], fields[1], fields[2], fields[3], fields[4], fields[5]));
-        }
-
-        return rows;
-    }
-
     internal static IEnumerable<Dated> All() => Read("dated-patents.csv").Concat(Read("number-date-anchors.csv"));
+
+    private static IEnumerable<Dated> Read(string file)
+        => TestTable.Rows("registers", file).Select(f => new Dated(f[0], f[1], f[2], f[3], f[4], f[5]));
 }

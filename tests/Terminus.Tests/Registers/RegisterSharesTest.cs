@@ -82,7 +82,8 @@ public class RegisterSharesTest(ITestOutputHelper output)
     private static bool IsOther(RegisterRow row, RegisterRow left)
         => (left.First < row.First || left.First > row.Last) && Math.Abs(row.First - left.First) < 200_000;
 
-    private static bool IsPair(RegisterRow row) => row.Dates.Days == 1 && row.First == row.Last && row.Dates.FirstDay >= IssueDay.FirstTuesday;
+    private static bool IsPair(RegisterRow row)
+        => row.Dates.Days == 1 && row.First == row.Last && row.Dates.FirstDay >= IssueDay.FirstTuesday;
 
     /// <summary>Counts, for each stated window by class of weeks possible, how often the true day lies in it.</summary>
     private sealed class Tally
@@ -112,16 +113,17 @@ public class RegisterSharesTest(ITestOutputHelper output)
             exact += off == 0 ? 1 : 0;
             week += off <= 7 ? 1 : 0;
             twoWeeks += off <= 14 ? 1 : 0;
-            string group = weeks.Possible switch { 1 => "a 1", 2 => "b 2", <= 8 => "c 3-8", <= 20 => "d 9-20", <= 106 => "e 21-106", _ => "f more" };
+            string group = Group(weeks.Possible) + " weeks possible, stated ";
             foreach (StatedWindow window in reading.Windows.Skip(1))
             {
-                Count(group + " weeks possible, stated " + window.Confidence.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture), window, day);
+                Count(group + window.Confidence.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture), window, day);
             }
         }
 
         internal void Check(ITestOutputHelper output, int enough)
         {
-            output.WriteLine($"  best day exact {Share(exact, all)}, within one week {Share(week, all)}, two weeks {Share(twoWeeks, all)} of {all}");
+            output.WriteLine(
+                $"  best day exact {Share(exact, all)}, within one week {Share(week, all)}, two weeks {Share(twoWeeks, all)} of {all}");
             foreach ((string name, (int held, int count, double stated)) in counts)
             {
                 output.WriteLine($"  {name,-40} {held,5} of {count,5} {Share(held, count)}");
@@ -132,6 +134,9 @@ public class RegisterSharesTest(ITestOutputHelper output)
                 Assert.True(count < enough || held >= stated * count, name + ": " + Share(held, count) + " of " + count);
             }
         }
+
+        private static string Group(int weeks)
+            => weeks switch { 1 => "a 1", 2 => "b 2", <= 8 => "c 3-8", <= 20 => "d 9-20", <= 106 => "e 21-106", _ => "f more" };
 
         private static string Share(int part, int whole)
             => (whole == 0 ? 0 : (double)part / whole).ToString("0.000", System.Globalization.CultureInfo.InvariantCulture);

@@ -1,0 +1,76 @@
+using NodaTime;
+
+namespace Terminus.Tests.Registers;
+
+public class RegisterTest
+{
+    private static readonly RegisterRow[] Rows =
+    [
+        Year(1, 100, 1901), Year(101, 200, 1902), Year(201, 300, 1903),
+    ];
+
+    [Fact]
+    public void Constructor_NoRows_IsTheCallersMistake()
+        => Assert.Throws<ArgumentException>(() => new Register("ZZ", "patent", []));
+
+    [Fact]
+    public void Constructor_RowWithAnOpenEnd_IsTheCallersMistake()
+        => Assert.Throws<ArgumentOutOfRangeException>(
+            () => new RegisterRow(1, 2, DateWindow.From(new LocalDate(1901, 1, 1)), RowOrigin.Source, "an invented gazette"));
+
+    [Fact]
+    public void TryWindow_NumberOfARow_IsItsWindow()
+    {
+        var register = new Register("ZZ", "patent", Rows);
+        Assert.True(register.TryWindow(150, out DateWindow window));
+        Assert.Equal(DateWindow.InYear(1902), window);
+        Assert.False(register.TryWindow(301, out _));
+    }
+
+    [Fact]
+    public void TryWindow_NumberBetweenRows_ReachesFromOneToTheOther()
+    {
+        var register = new Register("ZZ", "patent", [Year(1, 10, 1901), Year(90, 100, 1905)]);
+        Assert.True(register.TryWindow(50, out DateWindow window));
+        Assert.Equal(DateWindow.BetweenYears(1901, 1905), window);
+    }
+
+    [Fact]
+    public void Read_RowWithAnAllowance_StatesTheTableInsideTheWiderWindow()
+    {
+        RegisterRow row = new(1, 9, DateWindow.InYear(1901), RowOrigin.Memory, "", allowanceDays: 31);
+        var register = new Register("ZZ", "patent", [row]);
+        NumberReading reading = register.Read("5");
+        Assert.Equal(
+            [DateWindow.Between(new LocalDate(1900, 12, 1), new LocalDate(1902, 1, 31)), DateWindow.InYear(1901)],
+            reading.Windows.Select(w => w.Window));
+    }
+
+    [Fact]
+    public void Read_OneSlipAmongDatedNumbers_MovesNeitherTheYearNorTheEstimate()
+    {
+        RegisterRow[] dated = [Day(110, 1902, 1, 28), Day(120, 1902, 3, 4), Day(180, 1902, 10, 7)];
+        RegisterRow slip = Day(150, 1902, 1, 7);
+        var clean = new Register("US", "utility", [.. Rows, .. dated]);
+        var spoilt = new Register("US", "utility", [.. Rows, .. dated, slip]);
+        foreach (int number in Enumerable.Range(101, 100))
+        {
+            Assert.Equal(clean.Read(DateText.Digits(number)).Windows, spoilt.Read(DateText.Digits(number)).Windows);
+        }
+    }
+
+    [Fact]
+    public void Read_NumberBetweenTwoOfOneDay_IsOfThatDay()
+    {
+        var register = new Register("US", "utility", [.. Rows, Day(140, 1902, 6, 3), Day(144, 1902, 6, 3)]);
+        NumberReading reading = register.Read("142");
+        Assert.Equal(DateWindow.On(new LocalDate(1902, 6, 3)), reading.Best);
+        Assert.Contains(reading.Reasons, r => r.Rule == "registers.issue-day-certain");
+    }
+
+    private static RegisterRow Year(int first, int last, int year)
+        => new(first, last, DateWindow.InYear(year), RowOrigin.Source, "an invented gazette");
+
+    private static RegisterRow Day(int number, int year, int month, int day)
+        => new(number, number, DateWindow.On(new LocalDate(year, month, day)), RowOrigin.Source, "an invented gazette");
+}
