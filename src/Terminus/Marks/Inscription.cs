@@ -41,6 +41,14 @@ public sealed record Inscription
         return new Inscription(text, marks, Rest(text, marks));
     }
 
+    /// <summary>
+    /// The marks as items of evidence, one for each observation: a number and a date of one stamp that agree are one item, and what says
+    /// nothing of a date gives none.
+    /// </summary>
+    /// <param name="part">The part that bears the inscription ("back", "pin"), or null for the whole piece.</param>
+    /// <param name="source">Where the inscription was read, or null; wordings then name the source of their period.</param>
+    public IReadOnlyList<Evidence> ToEvidence(string? part = null, string? source = null) => MarkEvidence.Of(this, part, source);
+
     private static IEnumerable<TextPart> Rest(string text, List<Mark> marks)
     {
         int position = 0;

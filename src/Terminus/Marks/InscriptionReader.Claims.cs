@@ -182,8 +182,7 @@ internal sealed partial class InscriptionReader
             int status = Status(next, open);
             if (status > next)
             {
-                AddPending(claim, open ? from : next, status);
-                from = at = end = status;
+                from = at = end = AddPending(claim, open ? from : next, status);
                 continue;
             }
 
@@ -436,7 +435,7 @@ internal sealed partial class InscriptionReader
         return draft;
     }
 
-    private void AddPending(Claim claim, int from, int end)
+    private int AddPending(Claim claim, int from, int end)
     {
         bool design = claim.IsDesign && drafts.All(d => d.Group != group);
         MarkDraft draft = AddClaimed(claim, design ? MarkKind.DesignPending : MarkKind.Pending, from, end);
@@ -451,7 +450,11 @@ internal sealed partial class InscriptionReader
                 draft.Right = "patent";
                 draft.IsOfficeAssumed = false;
             }
+
+            return behind;
         }
+
+        return end;
     }
 
     /// <summary>The number of the application, with its year: <c>PATENT APPLIED FOR No. 12345/46</c>.</summary>

@@ -31,6 +31,9 @@ internal sealed class MarkDraft
 
     internal Wording? Wording { get; set; }
 
+    /// <summary>The corners of a registry diamond, as far as they are described.</summary>
+    internal RegistryDiamond? Diamond { get; set; }
+
     internal int Group { get; set; }
 
     internal bool IsUncertain { get; set; }

@@ -6,6 +6,9 @@ internal sealed class MarkMaker
     // A date is stamped right as often as this, by the house's judgement: no published source.
     private const double DateAsStamped = 0.98;
 
+    // The likelier of several readings, or a stamp put right, is trusted like an uncertain date: the house's judgement.
+    private const double DateAsCorrected = 0.70;
+
     private readonly string text;
     private readonly Lexicon lexicon;
     private readonly RegisterSet registers;
@@ -25,10 +28,10 @@ internal sealed class MarkMaker
             Right = draft.Right,
             Group = draft.Group,
             IsUncertain = draft.IsUncertain || draft.Number is { Doubtful: true } || draft.Date is { Doubtful: true },
-            WordingId = draft.Wording?.Id,
             Reasons = draft.Reasons,
         };
-        return draft.Date is not null ? WithDate(mark, draft, draft.Date)
+        return draft.Diamond is not null ? WithDiamond(mark, draft.Diamond, draft.Wording!)
+            : draft.Date is not null ? WithDate(mark, draft, draft.Date)
             : draft.Number is not null ? WithNumber(mark, draft, draft.Number)
             : WithWording(mark, draft.Wording ?? WordingOfClaim(draft));
     }
@@ -46,14 +49,17 @@ internal sealed class MarkMaker
         return mark with
         {
             WordingId = wording.Id,
-            Windows = new MarkInUse(
-                wording.Id,
-                wording.Period.FirstDay == DayNumber.Open ? null : EvidenceDate.In(DateWindow.OfDays(wording.Period.FirstDay, wording.Period.FirstDay)),
-                wording.Period.LastDay == DayNumber.Open ? null : EvidenceDate.In(DateWindow.OfDays(wording.Period.LastDay, wording.Period.LastDay)),
-                wording.IsLegal,
-                wording.End).StatedWindows(),
+            Windows = wording.ToEvidence().StatedWindows(),
             Reasons = [.. mark.Reasons, WordingReason(wording)],
         };
+    }
+
+    private static Mark WithDiamond(Mark mark, RegistryDiamond diamond, Wording wording)
+    {
+        NumberReading reading = diamond.Read();
+        return reading.Windows.Count == 0
+            ? WithWording(mark, wording)
+            : mark with { Windows = reading.Windows, Reasons = [.. mark.Reasons, .. reading.Reasons] };
     }
 
     private static Reason WordingReason(Wording wording)
@@ -74,7 +80,11 @@ internal sealed class MarkMaker
         var windows = new List<StatedWindow>();
         if (!window.IsAny && draft.Kind is MarkKind.PatentDate)
         {
-            windows.Add(new StatedWindow(window, reading.IsUncertain ? 0.70 : DateAsStamped));
+            windows.Add(new StatedWindow(window, reading.IsUncertain ? DateAsCorrected : DateAsStamped));
+            if (reading is { IsSettled: true, Best: { } best } && best.Window != window)
+            {
+                windows.Add(new StatedWindow(best.Window, DateAsCorrected));
+            }
         }
 
         Mark dated = mark with
@@ -84,9 +94,12 @@ internal sealed class MarkMaker
             Reasons = [.. mark.Reasons, .. reading.Reasons],
             IsUncertain = mark.IsUncertain || reading.IsUncertain || reading.Best is null,
         };
+        IEnumerable<Mark> canadian = draft is { IsOfficeAssumed: true, Kind: MarkKind.PatentDate } && date.Months == 0 && date.MonthDigits.Length == 0 && dated.Date is not null
+            ? [mark with { Office = "CA", Right = "patent", Date = dated.Date, Windows = windows, Reasons = [new Reason("marks.year-is-canadian")] }]
+            : [];
         return dated with
         {
-            Alternatives = [.. reading.Others.Select(o => mark with
+            Alternatives = [.. canadian, .. reading.Others.Select(o => mark with
             {
                 Date = o.ToEdtf(),
                 Windows = draft.Kind == MarkKind.PatentDate ? [new StatedWindow(o.Window, DateAsStamped)] : [],

@@ -21,7 +21,14 @@ internal sealed record Wording(
     bool IsLegal,
     MarkEnd End,
     string Source,
-    bool IsRecalled);
+    bool IsRecalled)
+{
+    /// <summary>What the wording says of the piece that bears it.</summary>
+    internal MarkInUse ToEvidence(string? part = null, string? source = null, IEnumerable<Reason>? reasons = null) => new(
+        Id, Day(Period.FirstDay), Day(Period.LastDay), IsLegal, End, part, source, [Id], reasons);
+
+    private static EvidenceDate? Day(int day) => day == DayNumber.Open ? null : EvidenceDate.In(DateWindow.OfDays(day, day));
+}
 
 /// <summary>What may stand behind a wording and belongs to it.</summary>
 internal enum WordingTakes
