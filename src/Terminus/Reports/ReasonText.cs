@@ -31,6 +31,7 @@ public static partial class ReasonText
         AddStatement(all);
         AddSightings(all);
         AddRegisters(all);
+        AddReference(all);
         return all;
     }
 
