@@ -27,9 +27,11 @@ public class SchemaTest
         }
         """;
 
-    public static TheoryData<string> Definitions => [.. Members.Keys];
+    public static TheoryData<string> ReferenceDefinitions => [.. ReferenceMembers.Keys];
 
-    private static Dictionary<string, MemberNames> Members { get; } = new()
+    public static TheoryData<string> PieceDefinitions => [.. PieceMembers.Keys];
+
+    private static Dictionary<string, MemberNames> ReferenceMembers { get; } = new()
     {
         ["file"] = ReferenceReader.File,
         ["feature"] = ReferenceReader.Feature,
@@ -43,10 +45,36 @@ public class SchemaTest
         ["mark"] = ReferenceReader.Mark,
     };
 
+    private static Dictionary<string, MemberNames> PieceMembers { get; } = new()
+    {
+        ["piece"] = PieceWords.Piece,
+        ["part"] = PieceWords.Part,
+        ["mark"] = PieceWords.Mark,
+        ["feature"] = PieceWords.Feature,
+        ["subject"] = PieceWords.Subject,
+        ["inscription"] = PieceWords.Inscription,
+        ["record"] = PieceWords.Record,
+        ["maker"] = PieceWords.Maker,
+        ["advert"] = PieceWords.Advert,
+        ["opinion"] = PieceWords.Opinion,
+        ["window"] = PieceWords.Window,
+    };
+
     [Theory]
-    [MemberData(nameof(Definitions))]
+    [MemberData(nameof(ReferenceDefinitions))]
     public void ReferenceSchema_Definition_HasTheMembersThatTheReaderKnows(string name)
-        => AssertSame(Members[name], ReferenceText["$defs"]![name]!);
+        => AssertSame(ReferenceMembers[name], ReferenceText["$defs"]![name]!);
+
+    [Theory]
+    [MemberData(nameof(PieceDefinitions))]
+    public void PieceSchema_Definition_HasTheMembersThatTheReaderKnows(string name)
+        => AssertSame(PieceMembers[name], Load("piece")["$defs"]![name]!);
+
+    [Fact]
+    public void PieceSchema_Purposes_AreThoseThatTheReaderKnows()
+        => Assert.Equal(
+            PieceWords.Purposes.Words,
+            Load("piece")["$defs"]!["inscription"]!["properties"]!["of"]!["enum"]!.AsArray().Select(w => w!.GetValue<string>()));
 
     [Fact]
     public void ReferenceSchema_Words_AreThoseThatTheReaderKnows()
@@ -90,6 +118,7 @@ public class SchemaTest
     public void PieceSchema_APieceOrAListOfPieces_IsValid()
     {
         Assert.True(IsValid(WholePiece, PieceSchema));
+        Assert.Empty(Piece.Read(WholePiece).Problems);
         Assert.True(IsValid("[" + WholePiece + ", { \"id\": \"QH-015\" }]", PieceSchema));
     }
 
@@ -107,6 +136,7 @@ public class SchemaTest
         string json = WholePiece.Replace(sound, broken, StringComparison.Ordinal);
         Assert.NotEqual(WholePiece, json);
         Assert.False(IsValid(json, PieceSchema));
+        Assert.NotEmpty(Piece.Read(json).Problems);
     }
 
     internal static JsonObject Load(string name)
