@@ -33,6 +33,9 @@ internal sealed class Lexicon
 
     internal Wording this[string id] => byId[id];
 
+    /// <summary>The wording of an id, or null for an id that is none.</summary>
+    internal Wording? Find(string id) => byId.TryGetValue(id, out Wording? wording) ? wording : null;
+
     private void AddWord(string[] row)
     {
         WordClass wordClass = row[1] switch

@@ -7,6 +7,7 @@ namespace Terminus;
 internal sealed partial class PieceEvidence
 {
     private readonly ReferenceSet reference;
+    private readonly RegisterSet registers = RegisterSet.BuiltIn;
     private readonly Assumptions house;
     private readonly List<Evidence> items = [];
     private readonly List<DocumentProblem> problems = [];
@@ -44,14 +45,19 @@ internal sealed partial class PieceEvidence
     {
         if (reference.Feature(feature.Feature) is not { } entry)
         {
+            if (Lexicon.BuiltIn.Find(feature.Feature) is { } wording)
+            {
+                items.Add(feature.Absent ? Absent(feature, wording.Id, wording.Source) : wording.ToEvidence(feature.Part, wording.Source));
+                return;
+            }
+
             Unknown("feature", feature.Feature, path + ".feature", reference.Features.Select(f => f.Id));
             return;
         }
 
         if (feature.Absent)
         {
-            items.Add(new FeatureSeen(
-                entry.Id, part: feature.Part, source: entry.Source, entries: [entry.Id], reasons: [new Reason("pieces.feature-absent", "feature", entry.Name)]));
+            items.Add(Absent(feature, entry.Name, entry.Source));
             return;
         }
 
@@ -70,6 +76,14 @@ internal sealed partial class PieceEvidence
             [entry.Id],
             why is null ? null : [why]));
     }
+
+    private static FeatureSeen Absent(PieceFeature feature, string name, string? source)
+        => new(
+            feature.Feature,
+            part: feature.Part,
+            source: source,
+            entries: [feature.Feature],
+            reasons: [new Reason("pieces.feature-absent", "feature", name)]);
 
     // A feature that a patent introduced counts from the year of its filing where that is known: pending examples exist.
     private (EvidenceDate? Introduced, Reason? Why) Introduced(FeatureEntry entry)

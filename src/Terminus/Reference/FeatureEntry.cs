@@ -110,20 +110,29 @@ public sealed record FeatureEntry : ReferenceEntry
     /// <summary>Dated sightings, kept so that a later one estimates the feature anew.</summary>
     public IReadOnlyList<Sighting> Sightings { get; init => field = ValueList.Of(value); } = ValueList<Sighting>.Empty;
 
-    /// <summary>Which ends are estimated from <see cref="Sightings"/> where no date is stated for them.</summary>
+    /// <summary>
+    /// Which ends are estimated from <see cref="Sightings"/>: their dates are set anew, from the bound at 0.9 to the extreme sighting, each
+    /// time the entry is read or a sighting is added.
+    /// </summary>
     public EstimatedEnds Estimate { get; init; }
 
-    /// <summary>The basis as it counts: one patent of a wider class is usage of the trade.</summary>
-    public EvidenceBasis CountsAs => PatentOfWiderClass ? EvidenceBasis.Trade : Basis;
+    /// <summary>The basis as it counts: one patent of a wider class, or an estimate from sightings, is usage of the trade.</summary>
+    public EvidenceBasis CountsAs => PatentOfWiderClass || IsEstimated(EstimatedEnds.Introduced) ? EvidenceBasis.Trade : Basis;
 
     /// <summary>The grade as it counts: what is recalled is of low grade.</summary>
     public EvidenceGrade GradeCounted => Origin == ReferenceOrigin.Memory ? EvidenceGrade.Low : Grade;
 
-    /// <summary>Whether a law or an event ended it.</summary>
-    public bool IsEndedByFact => EndedBy is EvidenceBasis.Law or EvidenceBasis.Event;
+    /// <summary>Whether a law or an event ended it on a date that is stated, not estimated.</summary>
+    public bool IsEndedByFact => EndedBy is EvidenceBasis.Law or EvidenceBasis.Event && !IsEstimated(EstimatedEnds.Gone);
 
-    /// <summary>The same feature with one more sighting, which counts in the next estimate.</summary>
+    /// <summary>The same feature with one more sighting, and its estimated ends estimated anew.</summary>
     /// <param name="sighting">The sighting.</param>
     public FeatureEntry WithSighting(Sighting sighting)
-        => this with { Sightings = ValueList.Of(Sightings.Append(Guard.NotNull(sighting, nameof(sighting)))) };
+        => FeatureEstimate.Apply(this with { Sightings = ValueList.Of(Sightings.Append(Guard.NotNull(sighting, nameof(sighting)))) });
+
+    /// <summary>The same feature with ends estimated from its sightings, now and at each later sighting.</summary>
+    /// <param name="ends">The ends to estimate; the others keep the dates they have.</param>
+    public FeatureEntry WithEstimate(EstimatedEnds ends) => FeatureEstimate.Apply(this with { Estimate = ends });
+
+    private bool IsEstimated(EstimatedEnds end) => (Estimate & end) != 0;
 }

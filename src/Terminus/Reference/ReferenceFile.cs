@@ -4,7 +4,7 @@ namespace Terminus;
 
 /// <summary>One reference document: what somebody knows of features, patents, makers, adverts and marks, under a name and a version.</summary>
 /// <remarks>
-/// Immutable, and equal by content. Layers of several files make a <see cref="ReferenceSet"/>; a check looks for
+/// Immutable, and equal by content. Layers of several files make a <see cref="ReferenceSet"/>; <see cref="ReferenceCheck"/> looks for
 /// entries that make no sense.
 /// </remarks>
 public sealed record ReferenceFile

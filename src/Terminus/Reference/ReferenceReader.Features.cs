@@ -47,7 +47,8 @@ internal static partial class ReferenceReader
 
         return common.Id is null || name is null
             ? null
-            : read with { Id = common.Id, Name = name, Source = common.Source, Origin = common.Origin, Note = common.Note };
+            : FeatureEstimate.Apply(
+                read with { Id = common.Id, Name = name, Source = common.Source, Origin = common.Origin, Note = common.Note });
     }
 
     private static Sighting? ReadSighting(ref DocumentReader reader)

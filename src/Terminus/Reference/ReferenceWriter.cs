@@ -61,7 +61,7 @@ internal static class ReferenceWriter
         json.WriteOptional("gone", feature.Gone?.Text);
         json.WriteString("basis", ReferenceWords.Basis.WordOf(feature.Basis));
         json.WriteString("grade", ReferenceWords.Grade.WordOf(feature.Grade));
-        json.WriteOptional("endedBy", feature.IsEndedByFact ? ReferenceWords.EndedBy.WordOf(feature.EndedBy) : null);
+        json.WriteOptional("endedBy", feature.EndedBy == EvidenceBasis.Trade ? null : ReferenceWords.EndedBy.WordOf(feature.EndedBy));
         json.WriteFlag("patentOfWiderClass", feature.PatentOfWiderClass);
         json.WriteNames("patents", feature.Patents);
         json.WriteOptional("question", feature.Question);

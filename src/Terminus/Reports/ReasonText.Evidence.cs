@@ -28,6 +28,7 @@ public static partial class ReasonText
     {
         all["pieces.feature-absent"] = "Looked for and not there: {feature}. Absence is kept and says nothing of the date.";
         all["pieces.from-filing-year"] = "Counted from {year}, when {patent} was filed: pieces marked pending may show it before the issue.";
+        all["pieces.reference-beats-register"] = "The date is that of {patent} in the reference file, which beats the register's estimate.";
         all["pieces.older-on-part"] = "The same part also bears {what} ({date}); the newest governs, as all sit on one die.";
         all["pieces.feature-of-patent"] = "The mark speaks of the patent behind {what}, so the two are one observation and the mark's dates stand.";
         all["pieces.same-entry"] = "{what} is seen more than once and rests on one entry, so it counts once.";

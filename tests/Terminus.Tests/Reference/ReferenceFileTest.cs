@@ -15,7 +15,7 @@ public class ReferenceFileTest
               "basis": "patent", "grade": "high", "endedBy": "law", "patentOfWiderClass": true,
               "patents": [ "US utility 2999999" ], "question": "cuff.closing",
               "sightings": [ { "date": "1957", "source": "Quay catalogue" }, { "date": "1958-04-01", "source": "Harbour gazette" } ],
-              "estimate": "both", "source": "a made-up handbook", "origin": "invented", "note": "nothing else"
+              "estimate": "introduced", "source": "a made-up handbook", "origin": "invented", "note": "nothing else"
             }
           ],
           "questions": [ { "id": "cuff.closing", "text": "How does it close?", "objects": [ "cuff fastening" ], "part": "back", "source": "s", "origin": "memory", "note": "n" } ],
@@ -41,7 +41,7 @@ public class ReferenceFileTest
         Assert.Equal(EvidenceBasis.Patent, feature.Basis);
         Assert.Equal(EvidenceBasis.Trade, feature.CountsAs);
         Assert.True(feature.IsEndedByFact);
-        Assert.Equal(EstimatedEnds.Both, feature.Estimate);
+        Assert.Equal(EstimatedEnds.Introduced, feature.Estimate);
         Assert.Equal(DateWindow.InYear(1957), feature.Sightings[0].Date);
         Assert.Equal(("US", "utility", "2999999"), (file.Patents[0].Office, file.Patents[0].Right, file.Patents[0].Number));
         Assert.Equal("Larkfield & Daughter", file.Makers[0].Forms[0].Text);
@@ -60,18 +60,6 @@ public class ReferenceFileTest
         Assert.Equal(file, ReferenceFile.Read(file.ToJson(), "elsewhere.json").OrThrow());
     }
 
-    [Fact]
-    public void GradeCounted_OfWhatIsRecalled_IsLow()
-        => Assert.Equal(EvidenceGrade.Low, new FeatureEntry("a", "a", grade: EvidenceGrade.High, origin: ReferenceOrigin.Memory).GradeCounted);
-
-    [Fact]
-    public void WithSighting_KeepsTheOthers()
-    {
-        FeatureEntry feature = ReferenceFile.Read(Whole).OrThrow().Features[0];
-        var later = new Sighting(DateWindow.InYear(1955), "Sea almanac");
-        Assert.Equal([.. feature.Sightings, later], feature.WithSighting(later).Sightings);
-    }
-
     [Theory]
     [InlineData("\"1956-03-06\", \"common\"", "\"1956-13-06\", \"common\"", "$.features[0].introduced", "is no EDTF date")]
     [InlineData("\"1956-03-06\", \"common\"", "1956, \"common\"", "$.features[0].introduced", "Found the number 1956 where a date")]
@@ -79,7 +67,7 @@ public class ReferenceFileTest
     [InlineData("\"basis\": \"patent\"", "\"basis\": \"style\"", "$.features[0].basis", "(\"patent\", \"law\", \"event\", \"trade\")")]
     [InlineData("\"basis\": \"patent\", ", "", "$.features[0]", "\"basis\" is missing")]
     [InlineData("\"grade\": \"high\"", "\"grade\": \"highest\"", "$.features[0].grade", "a grade")]
-    [InlineData("\"estimate\": \"both\"", "\"estimate\": \"all\"", "$.features[0].estimate", "\"both\"")]
+    [InlineData("\"estimate\": \"introduced\"", "\"estimate\": \"all\"", "$.features[0].estimate", "\"both\"")]
     [InlineData("{ \"date\": \"1957\", ", "{ ", "$.features[0].sightings[0]", "\"date\" is missing")]
     [InlineData("{ \"id\": \"US utility 2999999\"", "{ \"id\": \"US 2,999,999\"", "$.patents[0].id", "such as \"US utility 2999999\"")]
     [InlineData("{ \"name\": \"Larkfield & Daughter\"", "{ \"nome\": \"Larkfield\"", "$.makers[0].forms[0].nome", "Did you mean \"name\"?")]
