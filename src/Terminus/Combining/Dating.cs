@@ -211,7 +211,8 @@ public sealed class Dating
             int least = 1;
             for (int i = 2; i < steps.Count - 1; i++)
             {
-                if (steps[i].Belief - steps[i - 1].Belief < steps[least].Belief - steps[least - 1].Belief)
+                // Gains that differ by less than the tolerance are equal, so that the order of the evidence cannot choose between them.
+                if (steps[i].Belief - steps[i - 1].Belief < steps[least].Belief - steps[least - 1].Belief - Combination.Tolerance)
                 {
                     least = i;
                 }
