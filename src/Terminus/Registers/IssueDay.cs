@@ -126,32 +126,3 @@ internal static class IssueDay
 
     private static string Weekday(int day) => DayNumber.ToDate(day).DayOfWeek.ToString();
 }
-
-/// <summary>What the calendar says of a day as a day of issue of US patents.</summary>
-internal enum IssueDayKind
-{
-    /// <summary>Before 31 July 1790: there were no US patents.</summary>
-    BeforePatents,
-
-    /// <summary>Before 1848: patents issued on any day of the week.</summary>
-    NoFixedWeekday,
-
-    /// <summary>A Tuesday since 1848.</summary>
-    Tuesday,
-
-    /// <summary>A Tuesday of a season in which an issue or two were missed.</summary>
-    DoubtfulTuesday,
-
-    /// <summary>Another day since 1848: a filing, a foreign date, a trade mark, a misreading or an error.</summary>
-    NotTuesday,
-}
-
-/// <summary>One year that a date with two digits of year can mean.</summary>
-/// <param name="Year">The year in full.</param>
-/// <param name="Day">The day as a number, or 0 where month or day are not known.</param>
-/// <param name="Why">What the weekday says, or null where the day is not known.</param>
-internal sealed record IssueYear(int Year, int Day, Reason? Why)
-{
-    /// <summary>Whether a US patent can have issued on the day; true where the day is not known.</summary>
-    internal bool IsPossible => Day == DayNumber.Open || IssueDay.IsPossible(Day);
-}

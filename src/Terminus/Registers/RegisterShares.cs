@@ -88,11 +88,3 @@ internal static class RegisterShares
 
     private static readonly WeekShare[] SmallMany = [new(8, 0.97), new(4, 0.88), new(2, 0.70), new(1, 0.50), new(0, 0.15)];
 }
-
-/// <summary>The confidence of the window that reaches so many weeks to either side of the estimated issue day.</summary>
-internal readonly struct WeekShare(int weeks, double confidence)
-{
-    internal int Weeks { get; } = weeks;
-
-    internal double Confidence { get; } = confidence;
-}
