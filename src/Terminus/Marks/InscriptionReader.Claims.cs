@@ -160,6 +160,8 @@ internal sealed partial class InscriptionReader
         int at = claim.End;
         bool explicitNumber = false;
         bool isOfNewOffice = false;
+        int lead = -1;
+        int known = first;
         StampedDate? dateWithoutYear = null;
         int dateWithoutYearFrom = 0;
         while (at < tokens.Count)
@@ -170,8 +172,12 @@ internal sealed partial class InscriptionReader
                 break;
             }
 
+            lead = drafts.Count == known ? lead : -1;
+            known = drafts.Count;
+
             Token token = tokens[next];
             bool open = drafts.Count == first;
+            int pieceFrom = open ? from : lead >= 0 ? lead : next;
             if (token.Kind == TokenKind.Word && token.Text is "D" or "S" && open && next == SkipSoft(claim.End) && !IsDigits(SkipSoft(next + 1)))
             {
                 // The apostrophe of PAT'D read as a space.
@@ -182,7 +188,7 @@ internal sealed partial class InscriptionReader
             int status = Status(next, open);
             if (status > next)
             {
-                from = at = end = AddPending(claim, open ? from : next, status);
+                from = at = end = AddPending(claim, pieceFrom, status);
                 continue;
             }
 
@@ -196,7 +202,7 @@ internal sealed partial class InscriptionReader
                     open = false;
                 }
 
-                AddDate(claim, date, open ? from : next, behind);
+                AddDate(claim, date, pieceFrom, behind);
                 from = at = end = behind;
                 continue;
             }
@@ -230,7 +236,7 @@ internal sealed partial class InscriptionReader
 
             if (NumberGrammar.Read(tokens, next, out behind) is { } number && IsPlausible(number, claim, open, explicitNumber, next))
             {
-                AddNumber(claim, number, open ? from : next, behind);
+                AddNumber(claim, number, pieceFrom, behind);
                 from = at = end = behind;
                 explicitNumber = false;
                 continue;
@@ -254,6 +260,7 @@ internal sealed partial class InscriptionReader
 
             at = consumed;
             end = open ? consumed : end;
+            lead = lead >= 0 ? lead : next;
             if (!open && claim.Offices.Count > 0 && tokens[next].Office is not null)
             {
                 Extend(consumed);
@@ -308,25 +315,36 @@ internal sealed partial class InscriptionReader
             next = SkipSoft(next + 1);
         }
 
-        if (Is(next, Term.Pending) || Is(next, "ANGEMELDET"))
+        if (next < tokens.Count && DateAt(next, out _) is not null)
+        {
+            return at;
+        }
+
+        if (Is(next, Term.Pending) || Is(next, "ANGEMELDET") || IsLetterPending(next))
         {
             return next + 1;
         }
 
-        if (!Is(next, Term.Applied) || DateAt(next, out _) is not null)
+        if (!Is(next, Term.Applied))
         {
             return at;
         }
 
         int behind = next + 1;
         int after = SkipSoft(behind);
-        if (Is(after, Term.For))
+        if (after < tokens.Count && tokens[after].Text == "D")
         {
-            return after + 1;
+            // APL'D with its apostrophe read as a space.
+            after = SkipSoft(after + 1);
         }
 
-        return Is(after, Term.Pending) ? after + 1 : behind;
+        return Is(after, Term.For) || Is(after, Term.Pending) ? after + 1 : behind;
     }
+
+    /// <summary>The letter of <c>PAT. P.</c> at the end of a line.</summary>
+    private bool IsLetterPending(int at)
+        => at < tokens.Count && tokens[at].Text == "P" && Is(at - 1, Term.Patent) | Is(at - 2, Term.Patent)
+            && SkipSoft(at + 1) is var next && (next >= tokens.Count || tokens[next].Office is not null || tokens[next - 1].Kind == TokenKind.Break);
 
     private bool IsPlausible(StampedNumber number, Claim claim, bool open, bool explicitNumber, int at)
     {
@@ -356,12 +374,27 @@ internal sealed partial class InscriptionReader
         if (token.Office is { } office)
         {
             bool forNextClaim = ClaimAt(at) is { HasPatent: true };
-            if (forNextClaim || (!open && office != "US") || IsMadeIn(at))
+            bool ofYear = !open && drafts[drafts.Count - 1] is { IsOfficeAssumed: true, Date: { Months: 0, MonthDigits: "" } } && tokens[at - 1].Kind != TokenKind.Break;
+            if (forNextClaim || (!open && office != "US" && !ofYear) || IsMadeIn(at))
             {
                 return false;
             }
 
             AddOffice(claim, office);
+            if (ofYear)
+            {
+                drafts[drafts.Count - 1].Office = office;
+                drafts[drafts.Count - 1].IsOfficeAssumed = false;
+                drafts[drafts.Count - 1].Right = claim.Right(office);
+            }
+
+            return true;
+        }
+
+        if (token.Text is "+" or "\u271A" && IsDigits(next))
+        {
+            AddOffice(claim, "CH");
+            explicitNumber = true;
             return true;
         }
 

@@ -24,9 +24,20 @@ internal sealed partial class InscriptionReader
 
     private int ReadPlain(int at, PhraseMatch phrase)
     {
+        int end = phrase.Wording.Takes == WordingTakes.Karat ? MeasureBehind(phrase.End) : phrase.End;
         group++;
-        AddPhrase(at, phrase, phrase.End);
-        return phrase.End;
+        AddPhrase(at, phrase, end);
+        return end;
+    }
+
+    /// <summary>The token behind the measure that follows a metal (<c>GOLD FILLED 1/20 12K</c>), unless it belongs to another metal.</summary>
+    private int MeasureBehind(int at)
+    {
+        int next = SkipSoft(at);
+        int end = next;
+        bool measured = IsDigits(next) && (TryFraction(ref end) | TryKarat(ref end));
+        int behind = SkipSoft(end);
+        return measured && (behind >= tokens.Count || lexicon.Phrases.Longest(tokens, behind) is not { Wording.Kind: MarkKind.Metal }) ? end : at;
     }
 
     private MarkDraft AddPhrase(int from, PhraseMatch phrase, int end)
@@ -114,7 +125,7 @@ internal sealed partial class InscriptionReader
     private int SkipNumberSigns(int at)
     {
         int next = SkipSoft(at);
-        while (next < tokens.Count && (Is(next, Term.No) || tokens[next].IsSign('#') || (tokens[next].Text == "N" && IsDigits(SkipSoft(next + 1)))))
+        while (next < tokens.Count && (Is(next, Term.No) || tokens[next].IsSign('#') || tokens[next].Text is "+" or "\u271A" || (tokens[next].Text == "N" && IsDigits(SkipSoft(next + 1)))))
         {
             next = SkipSoft(next + 1);
         }
@@ -196,8 +207,12 @@ internal sealed partial class InscriptionReader
     {
         bool number = at > 0 && (Is(at - 1, Term.No) || Is(at - 2, Term.No) || tokens[at - 1].IsSign('#') || tokens[at - 1].IsSign('/') || tokens[at - 1].IsSign(','));
         bool joined = end < tokens.Count && (tokens[end].IsSign('/') || tokens[end].IsSign('-') || (tokens[end].Joined && tokens[end].Kind != TokenKind.Sign && tokens[end].Kind != TokenKind.Break));
-        bool ownLine = (at == 0 || tokens[at - 1].Kind == TokenKind.Break || tokens[at - 1].IsSign('.')) && (end == tokens.Count || tokens[end].Kind == TokenKind.Break || tokens[end].IsSign('.'));
-        return !number && !joined && (tokens[at].Text == "925" || (ownLine && drafts.All(d => d.Kind != MarkKind.Metal)));
+        bool lineStarts = at == 0 || tokens[at - 1].Kind == TokenKind.Break || tokens[at - 1].IsSign('.');
+        bool lineEnds = end == tokens.Count || tokens[end].Kind == TokenKind.Break || tokens[end].IsSign('.');
+        bool alone = lineStarts && lineEnds && drafts.All(d => d.Kind == MarkKind.Origin);
+        bool behindMark = lineEnds && !lineStarts && drafts.Count > 0 && drafts[drafts.Count - 1] is { Kind: MarkKind.Origin or MarkKind.Metal } last
+            && tokens[at].Start - last.End <= 2;
+        return !number && !joined && (tokens[at].Text == "925" || alone || behindMark);
     }
 
     /// <summary>A measure of gold with its metal: <c>1/20 12K G.F.</c>, <c>14 KT</c>, <c>1/40 R.G.P.</c></summary>
@@ -211,6 +226,12 @@ internal sealed partial class InscriptionReader
         int next = at;
         bool fraction = TryFraction(ref next);
         bool karat = TryKarat(ref next);
+        int fractionBehind = SkipSoft(next);
+        if (karat && !fraction && IsDigits(fractionBehind) && TryFraction(ref fractionBehind))
+        {
+            next = fractionBehind;
+        }
+
         if (!fraction && !karat)
         {
             return at;

@@ -46,7 +46,7 @@ internal static class NumberGrammar
             return null;
         }
 
-        string? year = grouped || right is not null ? null : Year(tokens, ref next, digits);
+        string? year = right is not null ? null : YearFirst(tokens, ref next, ref digits) ?? Year(tokens, ref next, digits);
         if (next < tokens.Count && year is null && tokens[next].IsSign('/') && digits.Length <= 2)
         {
             // The numerator of a fraction.
@@ -146,6 +146,22 @@ internal static class NumberGrammar
         => at < tokens.Count && tokens[at].Joined && tokens[at].Kind == TokenKind.Word && tokens[at].Text[0] is >= 'A' and <= 'Z'
             && tokens[at].Text is not ("A" or "B" or "C" or "U" or "S" or "Y") && !tokens[at].Is(Term.Patent);
 
+    /// <summary>The year before a number, as in <c>1907/12345</c>.</summary>
+    private static string? YearFirst(IReadOnlyList<Token> tokens, ref int next, ref string digits)
+    {
+        bool isYear = digits.Length == 4 && digits[0] == '1' && digits[1] is '8' or '9' && next + 1 < tokens.Count && tokens[next].IsSign('/')
+            && tokens[next + 1].Kind == TokenKind.Digits && tokens[next + 1].Text.Length is >= 3 and <= 5 && !DigitPattern.HasLosses(digits);
+        if (!isYear)
+        {
+            return null;
+        }
+
+        string year = digits;
+        digits = tokens[next + 1].Text;
+        next += 2;
+        return year;
+    }
+
     /// <summary>The year behind a number: <c>10811/97</c>, <c>12345-07</c>, <c>12345 of 1907</c>.</summary>
     private static string? Year(IReadOnlyList<Token> tokens, ref int next, string digits)
     {
@@ -156,7 +172,7 @@ internal static class NumberGrammar
 
         bool stroke = tokens[next].IsSign('/') && digits.Length >= 3;
         bool dash = tokens[next].IsSign('-') && digits.Length is >= 4 and <= 5;
-        bool of = tokens[next].Is(Term.Of);
+        bool of = tokens[next].Is(Term.Of) || tokens[next].Is(Term.Dated);
         if (!stroke && !dash && !of)
         {
             return null;
