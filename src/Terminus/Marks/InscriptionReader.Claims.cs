@@ -76,6 +76,7 @@ internal sealed partial class InscriptionReader
 
         string term = token.Lexemes[0].Term;
         claim.IsDesign |= term == Term.Design;
+        claim.IsPlant |= term == Term.Plant;
         claim.IsReissue |= term == Term.Reissue;
         claim.IsProvisional |= term == Term.Provisional;
         claim.HasOther |= term is Term.Other or Term.And or Term.Also;
@@ -85,7 +86,7 @@ internal sealed partial class InscriptionReader
         }
 
         return term is Term.And or Term.Also or Term.Other or Term.Design or Term.Reissue or Term.Provisional or Term.Foreign or Term.Letters
-            or Term.Royal or Term.Utility or Term.United or Term.Great or "WORLD";
+            or Term.Royal or Term.Utility or Term.United or Term.Great or Term.Plant or "WORLD";
     }
 
     private static void AddOffice(Claim claim, string office)
@@ -226,9 +227,10 @@ internal sealed partial class InscriptionReader
             }
 
             int yearAt = next > 0 && tokens[next - 1].IsSign('\'') ? next - 1 : next;
-            if ((open || isOfNewOffice) && !explicitNumber && DateGrammar.YearAlone(tokens, yearAt, out behind) is { } year)
+            bool listOfYears = !open && drafts[drafts.Count - 1] is { Kind: MarkKind.PatentDate, Date: { Months: 0, MonthDigits: "" } };
+            if ((open || isOfNewOffice || listOfYears) && !explicitNumber && DateGrammar.YearAlone(tokens, yearAt, out behind) is { } year)
             {
-                AddDate(claim, year, from, behind);
+                AddDate(claim, year, isOfNewOffice ? from : pieceFrom, behind);
                 from = at = end = behind;
                 isOfNewOffice = false;
                 continue;
@@ -275,7 +277,7 @@ internal sealed partial class InscriptionReader
                 return claim.Start;
             }
 
-            AddWords(claim, from, end);
+            return AddWords(claim, from, end);
         }
 
         return end;
@@ -355,7 +357,7 @@ internal sealed partial class InscriptionReader
         }
 
         bool lineBreak = at > 0 && tokens[at - 1].Kind == TokenKind.Break;
-        int least = !open || lineBreak ? 5 : claim.IsReissue || claim.Offices.Any(o => o != "US") ? 3 : 4;
+        int least = !open || lineBreak ? 5 : claim.IsPlant ? 1 : claim.IsReissue || claim.Offices.Any(o => o != "US") ? 3 : 4;
         return size <= 9 && size >= least && (number.IsGrouped || !number.LooksLikeYear);
     }
 
@@ -507,6 +509,12 @@ internal sealed partial class InscriptionReader
     {
         MarkDraft draft = AddClaimed(claim, MarkKind.PatentDate, from, end);
         draft.Date = date;
+        if (claim.Offices.Contains("US"))
+        {
+            // Of several countries it was the United States that asked for the date.
+            draft.Office = "US";
+            draft.Right = claim.Right("US");
+        }
     }
 
     private void AddNumber(Claim claim, StampedNumber number, int from, int end)
@@ -533,7 +541,7 @@ internal sealed partial class InscriptionReader
         }
     }
 
-    private void AddWords(Claim claim, int from, int end)
+    private int AddWords(Claim claim, int from, int end)
     {
         if (claim.IsProvisional)
         {
@@ -542,13 +550,42 @@ internal sealed partial class InscriptionReader
             pending.Right = "patent";
             pending.IsOfficeAssumed = false;
             pending.Wording = lexicon["mk.prov_pat"];
-            return;
+            return end;
         }
 
-        MarkDraft draft = AddClaimed(claim, MarkKind.PatentWord, from, end);
+        int webEnd = WebAddress(end);
+        MarkDraft draft = AddClaimed(claim, MarkKind.PatentWord, from, webEnd);
+        if (webEnd > end)
+        {
+            draft.Wording = lexicon["mk.patent_web"];
+        }
         if (claim.IsDesign)
         {
             draft.Reasons.Add(new Reason("marks.design-word"));
         }
+
+        return webEnd;
+    }
+
+    /// <summary>The token behind a web address that starts at most three signs behind the word, or the token itself.</summary>
+    private int WebAddress(int at)
+    {
+        int next = SkipSoft(at);
+        if (next >= tokens.Count || tokens[next].Text is not ("WWW" or "HTTP" or "HTTPS"))
+        {
+            return at;
+        }
+
+        while (next < tokens.Count && tokens[next].Kind != TokenKind.Break && (next == at || tokens[next].Joined || tokens[next].Text is "WWW" or "HTTP" or "HTTPS"))
+        {
+            next++;
+        }
+
+        while (next < tokens.Count && tokens[next].Joined)
+        {
+            next++;
+        }
+
+        return next;
     }
 }

@@ -57,7 +57,8 @@ internal sealed partial class InscriptionReader
         int first = drafts.Count;
         int from = at;
         int next = SkipNumberSigns(end);
-        if (next < tokens.Count && NumberGrammar.Read(tokens, next, out int behind) is { } number && IsNumberOfWording(number, named, phrase, next))
+        if (next < tokens.Count && NumberGrammar.Read(tokens, next, out int behind) is { } number
+            && IsNumberOfWording(number, named || Is(next - 1, Term.No) || Is(next - 2, Term.No), phrase, next))
         {
             group++;
             AddNumberOfWording(from, phrase, number, behind);
@@ -92,7 +93,8 @@ internal sealed partial class InscriptionReader
     private StampedDate? DateBehind(int end, out int behind)
     {
         int at = SkipSoft(end);
-        return DateAt(Is(at, Term.Dated) ? SkipSoft(at + 1) : at, out behind);
+        at = Is(at, Term.Dated) ? SkipSoft(at + 1) : at;
+        return DateAt(at, out behind) ?? (at < tokens.Count ? DateGrammar.YearAlone(tokens, at, out behind) : null);
     }
 
     private void AddNumberOfWording(int from, PhraseMatch phrase, StampedNumber number, int end)
@@ -136,10 +138,10 @@ internal sealed partial class InscriptionReader
     private bool IsNumberOfWording(StampedNumber number, bool named, PhraseMatch phrase, int at)
     {
         bool lineBreak = tokens[at - 1].Kind == TokenKind.Break;
-        int least = named || Is(at - 1, Term.No) || Is(at - 2, Term.No) ? 1 : lineBreak ? 4 : 3;
+        int least = named ? 1 : lineBreak ? 4 : 3;
         bool word = phrase.Wording.Id is "mk.registered_word" or "mk.german_ges_gesch" or "mk.french_brevete" or "mk.brevet" or "mk.reg_us_pat_off";
         return number.Digits.Length >= (word && least < 4 && !named ? 4 : least) && number.Digits.Length <= 10
-            && !(number.LooksLikeYear && !named && phrase.Wording.Kind is MarkKind.TradeMark or MarkKind.Protected);
+            && !(number.LooksLikeYear && !named && phrase.Wording.Kind is MarkKind.TradeMark or MarkKind.Protected or MarkKind.PatentWord);
     }
 
     /// <summary>A claim of copyright and its year, which may stand behind the owner's name.</summary>

@@ -36,6 +36,15 @@ internal static class NumberGrammar
             }
         }
 
+        if (grouped && next + 1 < tokens.Count && tokens[next].IsSign(',') && tokens[next + 1].Joined && tokens[next + 1].Kind == TokenKind.Digits
+            && tokens[next + 1].Text.Length < 3)
+        {
+            // The end of the last group is worn away.
+            digits += tokens[next + 1].Text.PadRight(3, '?');
+            doubtful = true;
+            next += 2;
+        }
+
         if (first.Kind == TokenKind.Word && !grouped)
         {
             return null;
@@ -135,11 +144,11 @@ internal static class NumberGrammar
 
     /// <summary>Whether the digits behind a space begin a number with commas of their own.</summary>
     private static bool StartsGrouped(IReadOnlyList<Token> tokens, int at)
-        => at + 2 < tokens.Count && Separator(tokens[at + 1]) is ',' or '.' && tokens[at + 2].Joined
+        => at + 2 < tokens.Count && Separator(tokens[at + 1]) == ',' && tokens[at + 2].Joined
             && tokens[at + 2].Kind is TokenKind.Digits or TokenKind.Lost && tokens[at + 2].Text.Length == 3;
 
     private static char Separator(Token token)
-        => token.Kind == TokenKind.Sign && token.Text[0] is ',' or '.' or '\'' ? token.Text[0] : ' ';
+        => token.Kind == TokenKind.Sign && token.Text[0] is ',' or '.' or '\'' ? ',' : ' ';
 
     /// <summary>Whether a measure is joined to the digits before it: <c>12K</c>, <c>20MM</c>.</summary>
     private static bool IsMeasure(IReadOnlyList<Token> tokens, int at)
@@ -179,7 +188,7 @@ internal static class NumberGrammar
         }
 
         int at = next + 1;
-        if (at + 1 < tokens.Count && tokens[at].IsSign('\''))
+        while (at + 1 < tokens.Count && (tokens[at].IsSign('\'') || (of && tokens[at].IsSign('.'))))
         {
             at++;
         }
