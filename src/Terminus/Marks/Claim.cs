@@ -16,6 +16,8 @@ internal sealed class Claim
 
     internal bool IsReissue { get; set; }
 
+    internal bool IsPlant { get; set; }
+
     internal bool IsProvisional { get; set; }
 
     /// <summary>Whether the word patent stands in it; otherwise the words only go on from a claim before.</summary>
@@ -26,6 +28,7 @@ internal sealed class Claim
     internal string? Office => Offices.Count > 0 ? Offices[0] : null;
 
     internal string? Right(string? office) => IsReissue ? "reissue"
+        : IsPlant ? "plant"
         : IsDesign ? (office is null or "US" ? "design" : "registered-design")
         : office is null or "US" ? "utility"
         : "patent";

@@ -163,6 +163,7 @@ internal static class DateGrammar
 
         int at = AfterOrdinal(tokens, start + 1);
         at = SkipSoft(tokens, at);
+        at = at < tokens.Count && tokens[at].Text == "DAY" ? SkipSoft(tokens, at + 1) : at;
         if (at < tokens.Count && (tokens[at].Is(Term.Of) || tokens[at].Text is "DE" or "DEN"))
         {
             at = SkipSoft(tokens, at + 1);
@@ -196,7 +197,7 @@ internal static class DateGrammar
     private static int AfterMonth(IReadOnlyList<Token> tokens, int at)
     {
         int next = SkipSoft(tokens, at);
-        if (next < tokens.Count && tokens[next].Kind == TokenKind.Word && tokens[next].Text is "Y" or "RY" or "R" or "BR" or "CH" or "T" or "TR")
+        if (next < tokens.Count && tokens[next].Kind == TokenKind.Word && tokens[next].Text is "Y" or "RY" or "R" or "BR" or "CH" or "T" or "TR" or "THE")
         {
             next = SkipSoft(tokens, next + 1);
         }

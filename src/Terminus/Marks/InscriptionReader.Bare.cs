@@ -87,7 +87,7 @@ internal sealed partial class InscriptionReader
             draft.IsUncertain = !tuesday;
         }
 
-        draft.Reasons.Add(new Reason(ofPatent ? "marks.bare-date" : "marks.date-of-something"));
+        draft.Reasons.Add(new Reason(ofPatent ? "marks.bare-date" : given ? "marks.date-of-presentation" : "marks.date-of-something"));
         return end;
     }
 
@@ -123,7 +123,7 @@ internal sealed partial class InscriptionReader
             return end;
         }
 
-        if (size == 7 && number.Digits[0] != '0' && number.Right is null)
+        if (size == 7 && number.Digits[0] != '0' && number.Right is null && !IsNumberOfModel(at))
         {
             group++;
             MarkDraft bare = Add(MarkKind.PatentNumber, at, end);
@@ -146,6 +146,18 @@ internal sealed partial class InscriptionReader
         }
 
         return BareYear(at);
+    }
+
+    /// <summary>Whether a word before the number says what it numbers: a model, a pattern, a telephone.</summary>
+    private bool IsNumberOfModel(int at)
+    {
+        int before = at - 1;
+        while (before >= 0 && (tokens[before].Kind == TokenKind.Sign || tokens[before].Is(Term.No)))
+        {
+            before--;
+        }
+
+        return Is(before, "SERIAL");
     }
 
     private int BareYear(int at)

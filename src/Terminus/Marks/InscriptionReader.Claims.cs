@@ -76,6 +76,7 @@ internal sealed partial class InscriptionReader
 
         string term = token.Lexemes[0].Term;
         claim.IsDesign |= term == Term.Design;
+        claim.IsPlant |= term == Term.Plant;
         claim.IsReissue |= term == Term.Reissue;
         claim.IsProvisional |= term == Term.Provisional;
         claim.HasOther |= term is Term.Other or Term.And or Term.Also;
@@ -85,7 +86,7 @@ internal sealed partial class InscriptionReader
         }
 
         return term is Term.And or Term.Also or Term.Other or Term.Design or Term.Reissue or Term.Provisional or Term.Foreign or Term.Letters
-            or Term.Royal or Term.Utility or Term.United or Term.Great or "WORLD";
+            or Term.Royal or Term.Utility or Term.United or Term.Great or Term.Plant or "WORLD";
     }
 
     private static void AddOffice(Claim claim, string office)
@@ -160,6 +161,8 @@ internal sealed partial class InscriptionReader
         int at = claim.End;
         bool explicitNumber = false;
         bool isOfNewOffice = false;
+        int lead = -1;
+        int known = first;
         StampedDate? dateWithoutYear = null;
         int dateWithoutYearFrom = 0;
         while (at < tokens.Count)
@@ -170,8 +173,12 @@ internal sealed partial class InscriptionReader
                 break;
             }
 
+            lead = drafts.Count == known ? lead : -1;
+            known = drafts.Count;
+
             Token token = tokens[next];
             bool open = drafts.Count == first;
+            int pieceFrom = open ? from : lead >= 0 ? lead : next;
             if (token.Kind == TokenKind.Word && token.Text is "D" or "S" && open && next == SkipSoft(claim.End) && !IsDigits(SkipSoft(next + 1)))
             {
                 // The apostrophe of PAT'D read as a space.
@@ -182,7 +189,7 @@ internal sealed partial class InscriptionReader
             int status = Status(next, open);
             if (status > next)
             {
-                from = at = end = AddPending(claim, open ? from : next, status);
+                from = at = end = AddPending(claim, pieceFrom, status);
                 continue;
             }
 
@@ -196,7 +203,7 @@ internal sealed partial class InscriptionReader
                     open = false;
                 }
 
-                AddDate(claim, date, open ? from : next, behind);
+                AddDate(claim, date, pieceFrom, behind);
                 from = at = end = behind;
                 continue;
             }
@@ -220,9 +227,10 @@ internal sealed partial class InscriptionReader
             }
 
             int yearAt = next > 0 && tokens[next - 1].IsSign('\'') ? next - 1 : next;
-            if ((open || isOfNewOffice) && !explicitNumber && DateGrammar.YearAlone(tokens, yearAt, out behind) is { } year)
+            bool listOfYears = !open && drafts[drafts.Count - 1] is { Kind: MarkKind.PatentDate, Date: { Months: 0, MonthDigits: "" } };
+            if ((open || isOfNewOffice || listOfYears) && !explicitNumber && DateGrammar.YearAlone(tokens, yearAt, out behind) is { } year)
             {
-                AddDate(claim, year, from, behind);
+                AddDate(claim, year, isOfNewOffice ? from : pieceFrom, behind);
                 from = at = end = behind;
                 isOfNewOffice = false;
                 continue;
@@ -230,7 +238,7 @@ internal sealed partial class InscriptionReader
 
             if (NumberGrammar.Read(tokens, next, out behind) is { } number && IsPlausible(number, claim, open, explicitNumber, next))
             {
-                AddNumber(claim, number, open ? from : next, behind);
+                AddNumber(claim, number, pieceFrom, behind);
                 from = at = end = behind;
                 explicitNumber = false;
                 continue;
@@ -254,6 +262,7 @@ internal sealed partial class InscriptionReader
 
             at = consumed;
             end = open ? consumed : end;
+            lead = lead >= 0 ? lead : next;
             if (!open && claim.Offices.Count > 0 && tokens[next].Office is not null)
             {
                 Extend(consumed);
@@ -268,7 +277,7 @@ internal sealed partial class InscriptionReader
                 return claim.Start;
             }
 
-            AddWords(claim, from, end);
+            return AddWords(claim, from, end);
         }
 
         return end;
@@ -308,25 +317,36 @@ internal sealed partial class InscriptionReader
             next = SkipSoft(next + 1);
         }
 
-        if (Is(next, Term.Pending) || Is(next, "ANGEMELDET"))
+        if (next < tokens.Count && DateAt(next, out _) is not null)
+        {
+            return at;
+        }
+
+        if (Is(next, Term.Pending) || Is(next, "ANGEMELDET") || IsLetterPending(next))
         {
             return next + 1;
         }
 
-        if (!Is(next, Term.Applied) || DateAt(next, out _) is not null)
+        if (!Is(next, Term.Applied))
         {
             return at;
         }
 
         int behind = next + 1;
         int after = SkipSoft(behind);
-        if (Is(after, Term.For))
+        if (after < tokens.Count && tokens[after].Text == "D")
         {
-            return after + 1;
+            // APL'D with its apostrophe read as a space.
+            after = SkipSoft(after + 1);
         }
 
-        return Is(after, Term.Pending) ? after + 1 : behind;
+        return Is(after, Term.For) || Is(after, Term.Pending) ? after + 1 : behind;
     }
+
+    /// <summary>The letter of <c>PAT. P.</c> at the end of a line.</summary>
+    private bool IsLetterPending(int at)
+        => at < tokens.Count && tokens[at].Text == "P" && Is(at - 1, Term.Patent) | Is(at - 2, Term.Patent)
+            && SkipSoft(at + 1) is var next && (next >= tokens.Count || tokens[next].Office is not null || tokens[next - 1].Kind == TokenKind.Break);
 
     private bool IsPlausible(StampedNumber number, Claim claim, bool open, bool explicitNumber, int at)
     {
@@ -337,7 +357,7 @@ internal sealed partial class InscriptionReader
         }
 
         bool lineBreak = at > 0 && tokens[at - 1].Kind == TokenKind.Break;
-        int least = !open || lineBreak ? 5 : claim.IsReissue || claim.Offices.Any(o => o != "US") ? 3 : 4;
+        int least = !open || lineBreak ? 5 : claim.IsPlant ? 1 : claim.IsReissue || claim.Offices.Any(o => o != "US") ? 3 : 4;
         return size <= 9 && size >= least && (number.IsGrouped || !number.LooksLikeYear);
     }
 
@@ -356,12 +376,27 @@ internal sealed partial class InscriptionReader
         if (token.Office is { } office)
         {
             bool forNextClaim = ClaimAt(at) is { HasPatent: true };
-            if (forNextClaim || (!open && office != "US") || IsMadeIn(at))
+            bool ofYear = !open && drafts[drafts.Count - 1] is { IsOfficeAssumed: true, Date: { Months: 0, MonthDigits: "" } } && tokens[at - 1].Kind != TokenKind.Break;
+            if (forNextClaim || (!open && office != "US" && !ofYear) || IsMadeIn(at))
             {
                 return false;
             }
 
             AddOffice(claim, office);
+            if (ofYear)
+            {
+                drafts[drafts.Count - 1].Office = office;
+                drafts[drafts.Count - 1].IsOfficeAssumed = false;
+                drafts[drafts.Count - 1].Right = claim.Right(office);
+            }
+
+            return true;
+        }
+
+        if (token.Text is "+" or "\u271A" && IsDigits(next))
+        {
+            AddOffice(claim, "CH");
+            explicitNumber = true;
             return true;
         }
 
@@ -474,6 +509,12 @@ internal sealed partial class InscriptionReader
     {
         MarkDraft draft = AddClaimed(claim, MarkKind.PatentDate, from, end);
         draft.Date = date;
+        if (claim.Offices.Contains("US"))
+        {
+            // Of several countries it was the United States that asked for the date.
+            draft.Office = "US";
+            draft.Right = claim.Right("US");
+        }
     }
 
     private void AddNumber(Claim claim, StampedNumber number, int from, int end)
@@ -500,7 +541,7 @@ internal sealed partial class InscriptionReader
         }
     }
 
-    private void AddWords(Claim claim, int from, int end)
+    private int AddWords(Claim claim, int from, int end)
     {
         if (claim.IsProvisional)
         {
@@ -509,13 +550,42 @@ internal sealed partial class InscriptionReader
             pending.Right = "patent";
             pending.IsOfficeAssumed = false;
             pending.Wording = lexicon["mk.prov_pat"];
-            return;
+            return end;
         }
 
-        MarkDraft draft = AddClaimed(claim, MarkKind.PatentWord, from, end);
+        int webEnd = WebAddress(end);
+        MarkDraft draft = AddClaimed(claim, MarkKind.PatentWord, from, webEnd);
+        if (webEnd > end)
+        {
+            draft.Wording = lexicon["mk.patent_web"];
+        }
         if (claim.IsDesign)
         {
             draft.Reasons.Add(new Reason("marks.design-word"));
         }
+
+        return webEnd;
+    }
+
+    /// <summary>The token behind a web address that starts at most three signs behind the word, or the token itself.</summary>
+    private int WebAddress(int at)
+    {
+        int next = SkipSoft(at);
+        if (next >= tokens.Count || tokens[next].Text is not ("WWW" or "HTTP" or "HTTPS"))
+        {
+            return at;
+        }
+
+        while (next < tokens.Count && tokens[next].Kind != TokenKind.Break && (next == at || tokens[next].Joined || tokens[next].Text is "WWW" or "HTTP" or "HTTPS"))
+        {
+            next++;
+        }
+
+        while (next < tokens.Count && tokens[next].Joined)
+        {
+            next++;
+        }
+
+        return next;
     }
 }

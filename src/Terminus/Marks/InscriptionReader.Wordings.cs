@@ -24,9 +24,20 @@ internal sealed partial class InscriptionReader
 
     private int ReadPlain(int at, PhraseMatch phrase)
     {
+        int end = phrase.Wording.Takes == WordingTakes.Karat ? MeasureBehind(phrase.End) : phrase.End;
         group++;
-        AddPhrase(at, phrase, phrase.End);
-        return phrase.End;
+        AddPhrase(at, phrase, end);
+        return end;
+    }
+
+    /// <summary>The token behind the measure that follows a metal (<c>GOLD FILLED 1/20 12K</c>), unless it belongs to another metal.</summary>
+    private int MeasureBehind(int at)
+    {
+        int next = SkipSoft(at);
+        int end = next;
+        bool measured = IsDigits(next) && (TryFraction(ref end) | TryKarat(ref end));
+        int behind = SkipSoft(end);
+        return measured && (behind >= tokens.Count || lexicon.Phrases.Longest(tokens, behind) is not { Wording.Kind: MarkKind.Metal }) ? end : at;
     }
 
     private MarkDraft AddPhrase(int from, PhraseMatch phrase, int end)
@@ -46,7 +57,8 @@ internal sealed partial class InscriptionReader
         int first = drafts.Count;
         int from = at;
         int next = SkipNumberSigns(end);
-        if (next < tokens.Count && NumberGrammar.Read(tokens, next, out int behind) is { } number && IsNumberOfWording(number, named, phrase, next))
+        if (next < tokens.Count && NumberGrammar.Read(tokens, next, out int behind) is { } number
+            && IsNumberOfWording(number, named || Is(next - 1, Term.No) || Is(next - 2, Term.No), phrase, next))
         {
             group++;
             AddNumberOfWording(from, phrase, number, behind);
@@ -81,7 +93,8 @@ internal sealed partial class InscriptionReader
     private StampedDate? DateBehind(int end, out int behind)
     {
         int at = SkipSoft(end);
-        return DateAt(Is(at, Term.Dated) ? SkipSoft(at + 1) : at, out behind);
+        at = Is(at, Term.Dated) ? SkipSoft(at + 1) : at;
+        return DateAt(at, out behind) ?? (at < tokens.Count ? DateGrammar.YearAlone(tokens, at, out behind) : null);
     }
 
     private void AddNumberOfWording(int from, PhraseMatch phrase, StampedNumber number, int end)
@@ -114,7 +127,7 @@ internal sealed partial class InscriptionReader
     private int SkipNumberSigns(int at)
     {
         int next = SkipSoft(at);
-        while (next < tokens.Count && (Is(next, Term.No) || tokens[next].IsSign('#') || (tokens[next].Text == "N" && IsDigits(SkipSoft(next + 1)))))
+        while (next < tokens.Count && (Is(next, Term.No) || tokens[next].IsSign('#') || tokens[next].Text is "+" or "\u271A" || (tokens[next].Text == "N" && IsDigits(SkipSoft(next + 1)))))
         {
             next = SkipSoft(next + 1);
         }
@@ -125,10 +138,10 @@ internal sealed partial class InscriptionReader
     private bool IsNumberOfWording(StampedNumber number, bool named, PhraseMatch phrase, int at)
     {
         bool lineBreak = tokens[at - 1].Kind == TokenKind.Break;
-        int least = named || Is(at - 1, Term.No) || Is(at - 2, Term.No) ? 1 : lineBreak ? 4 : 3;
+        int least = named ? 1 : lineBreak ? 4 : 3;
         bool word = phrase.Wording.Id is "mk.registered_word" or "mk.german_ges_gesch" or "mk.french_brevete" or "mk.brevet" or "mk.reg_us_pat_off";
         return number.Digits.Length >= (word && least < 4 && !named ? 4 : least) && number.Digits.Length <= 10
-            && !(number.LooksLikeYear && !named && phrase.Wording.Kind is MarkKind.TradeMark or MarkKind.Protected);
+            && !(number.LooksLikeYear && !named && phrase.Wording.Kind is MarkKind.TradeMark or MarkKind.Protected or MarkKind.PatentWord);
     }
 
     /// <summary>A claim of copyright and its year, which may stand behind the owner's name.</summary>
@@ -196,8 +209,12 @@ internal sealed partial class InscriptionReader
     {
         bool number = at > 0 && (Is(at - 1, Term.No) || Is(at - 2, Term.No) || tokens[at - 1].IsSign('#') || tokens[at - 1].IsSign('/') || tokens[at - 1].IsSign(','));
         bool joined = end < tokens.Count && (tokens[end].IsSign('/') || tokens[end].IsSign('-') || (tokens[end].Joined && tokens[end].Kind != TokenKind.Sign && tokens[end].Kind != TokenKind.Break));
-        bool ownLine = (at == 0 || tokens[at - 1].Kind == TokenKind.Break || tokens[at - 1].IsSign('.')) && (end == tokens.Count || tokens[end].Kind == TokenKind.Break || tokens[end].IsSign('.'));
-        return !number && !joined && (tokens[at].Text == "925" || (ownLine && drafts.All(d => d.Kind != MarkKind.Metal)));
+        bool lineStarts = at == 0 || tokens[at - 1].Kind == TokenKind.Break || tokens[at - 1].IsSign('.');
+        bool lineEnds = end == tokens.Count || tokens[end].Kind == TokenKind.Break || tokens[end].IsSign('.');
+        bool alone = lineStarts && lineEnds && drafts.All(d => d.Kind == MarkKind.Origin);
+        bool behindMark = lineEnds && !lineStarts && drafts.Count > 0 && drafts[drafts.Count - 1] is { Kind: MarkKind.Origin or MarkKind.Metal } last
+            && tokens[at].Start - last.End <= 2;
+        return !number && !joined && (tokens[at].Text == "925" || alone || behindMark);
     }
 
     /// <summary>A measure of gold with its metal: <c>1/20 12K G.F.</c>, <c>14 KT</c>, <c>1/40 R.G.P.</c></summary>
@@ -211,6 +228,12 @@ internal sealed partial class InscriptionReader
         int next = at;
         bool fraction = TryFraction(ref next);
         bool karat = TryKarat(ref next);
+        int fractionBehind = SkipSoft(next);
+        if (karat && !fraction && IsDigits(fractionBehind) && TryFraction(ref fractionBehind))
+        {
+            next = fractionBehind;
+        }
+
         if (!fraction && !karat)
         {
             return at;

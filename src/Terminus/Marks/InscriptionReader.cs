@@ -62,6 +62,7 @@ internal sealed partial class InscriptionReader
         if (end == at && phrase is not null)
         {
             end = ReadPhrase(at, phrase);
+            end = end == at && claim is not null ? ReadClaim(claim) : end;
         }
 
         return end > at ? end : ReadBare(at);

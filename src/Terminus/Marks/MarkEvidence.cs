@@ -88,6 +88,11 @@ internal static class MarkEvidence
             return new RightRegistered(EvidenceDate.Parse(year), mark.Office, "copyright", null, CopyrightYears, part, source, reasons: mark.Reasons);
         }
 
+        if (mark.Kind == MarkKind.Other && mark.Date is { } inscribed && PurposeOf(mark) is { } purpose)
+        {
+            return new DateInscribed(EvidenceDate.Parse(inscribed), purpose, mark.Text, part, source, reasons: mark.Reasons);
+        }
+
         if (mark.WordingId is not { } id || Lexicon.BuiltIn[id] is not { Period.IsAny: false } wording)
         {
             return null;
@@ -95,4 +100,9 @@ internal static class MarkEvidence
 
         return wording.ToEvidence(part, source ?? (wording.Source.Length == 0 ? null : wording.Source), mark.Reasons);
     }
+
+    private static InscriptionPurpose? PurposeOf(Mark mark)
+        => mark.Reasons.Any(r => r.Rule == "marks.date-of-presentation") ? InscriptionPurpose.Presentation
+            : mark.Reasons.Any(r => r.Rule == "marks.date-of-something") ? InscriptionPurpose.Commemorative
+            : null;
 }

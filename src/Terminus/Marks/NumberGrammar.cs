@@ -36,6 +36,15 @@ internal static class NumberGrammar
             }
         }
 
+        if (grouped && next + 1 < tokens.Count && tokens[next].IsSign(',') && tokens[next + 1].Joined && tokens[next + 1].Kind == TokenKind.Digits
+            && tokens[next + 1].Text.Length < 3)
+        {
+            // The end of the last group is worn away.
+            digits += tokens[next + 1].Text.PadRight(3, '?');
+            doubtful = true;
+            next += 2;
+        }
+
         if (first.Kind == TokenKind.Word && !grouped)
         {
             return null;
@@ -46,7 +55,7 @@ internal static class NumberGrammar
             return null;
         }
 
-        string? year = grouped || right is not null ? null : Year(tokens, ref next, digits);
+        string? year = right is not null ? null : YearFirst(tokens, ref next, ref digits) ?? Year(tokens, ref next, digits);
         if (next < tokens.Count && year is null && tokens[next].IsSign('/') && digits.Length <= 2)
         {
             // The numerator of a fraction.
@@ -135,16 +144,32 @@ internal static class NumberGrammar
 
     /// <summary>Whether the digits behind a space begin a number with commas of their own.</summary>
     private static bool StartsGrouped(IReadOnlyList<Token> tokens, int at)
-        => at + 2 < tokens.Count && Separator(tokens[at + 1]) is ',' or '.' && tokens[at + 2].Joined
+        => at + 2 < tokens.Count && Separator(tokens[at + 1]) == ',' && tokens[at + 2].Joined
             && tokens[at + 2].Kind is TokenKind.Digits or TokenKind.Lost && tokens[at + 2].Text.Length == 3;
 
     private static char Separator(Token token)
-        => token.Kind == TokenKind.Sign && token.Text[0] is ',' or '.' or '\'' ? token.Text[0] : ' ';
+        => token.Kind == TokenKind.Sign && token.Text[0] is ',' or '.' or '\'' ? ',' : ' ';
 
     /// <summary>Whether a measure is joined to the digits before it: <c>12K</c>, <c>20MM</c>.</summary>
     private static bool IsMeasure(IReadOnlyList<Token> tokens, int at)
         => at < tokens.Count && tokens[at].Joined && tokens[at].Kind == TokenKind.Word && tokens[at].Text[0] is >= 'A' and <= 'Z'
             && tokens[at].Text is not ("A" or "B" or "C" or "U" or "S" or "Y") && !tokens[at].Is(Term.Patent);
+
+    /// <summary>The year before a number, as in <c>1907/12345</c>.</summary>
+    private static string? YearFirst(IReadOnlyList<Token> tokens, ref int next, ref string digits)
+    {
+        bool isYear = digits.Length == 4 && digits[0] == '1' && digits[1] is '8' or '9' && next + 1 < tokens.Count && tokens[next].IsSign('/')
+            && tokens[next + 1].Kind == TokenKind.Digits && tokens[next + 1].Text.Length is >= 3 and <= 5 && !DigitPattern.HasLosses(digits);
+        if (!isYear)
+        {
+            return null;
+        }
+
+        string year = digits;
+        digits = tokens[next + 1].Text;
+        next += 2;
+        return year;
+    }
 
     /// <summary>The year behind a number: <c>10811/97</c>, <c>12345-07</c>, <c>12345 of 1907</c>.</summary>
     private static string? Year(IReadOnlyList<Token> tokens, ref int next, string digits)
@@ -156,14 +181,14 @@ internal static class NumberGrammar
 
         bool stroke = tokens[next].IsSign('/') && digits.Length >= 3;
         bool dash = tokens[next].IsSign('-') && digits.Length is >= 4 and <= 5;
-        bool of = tokens[next].Is(Term.Of);
+        bool of = tokens[next].Is(Term.Of) || tokens[next].Is(Term.Dated);
         if (!stroke && !dash && !of)
         {
             return null;
         }
 
         int at = next + 1;
-        if (at + 1 < tokens.Count && tokens[at].IsSign('\''))
+        while (at + 1 < tokens.Count && (tokens[at].IsSign('\'') || (of && tokens[at].IsSign('.'))))
         {
             at++;
         }

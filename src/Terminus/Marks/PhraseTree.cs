@@ -80,7 +80,7 @@ internal sealed class PhraseTree
     private static int SkipSoft(IReadOnlyList<Token> tokens, int at)
     {
         int next = at;
-        while (next < tokens.Count && next < at + 3 && (tokens[next].IsSoft || tokens[next].IsSign('/')))
+        while (next < tokens.Count && next < at + 3 && (tokens[next].IsSoft || tokens[next].IsSign('/') || tokens[next].Text == "THE"))
         {
             next++;
         }

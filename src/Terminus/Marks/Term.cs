@@ -9,6 +9,7 @@ internal static class Term
     internal const string For = "FOR";
     internal const string Design = "DESIGN";
     internal const string Reissue = "REISSUE";
+    internal const string Plant = "PLANT";
     internal const string Utility = "UTILITY";
     internal const string No = "NO";
     internal const string And = "AND";

@@ -33,11 +33,18 @@ internal sealed record Token(TokenKind Kind, int Start, int End, string Text, Le
     /// <summary>Whether a digit was read for a letter or a letter for a digit, or the finder marked the characters as doubtful.</summary>
     internal bool Doubtful { get; init; }
 
-    /// <summary>The months that the word can be, one bit each from bit 1 for January.</summary>
+    private const int AnyMonth = 0x1FFE;
+
+    /// <summary>The months that the word can be, one bit each from bit 1 for January; all of them where a whole word is lost.</summary>
     internal int Months
     {
         get
         {
+            if (Kind == TokenKind.Lost)
+            {
+                return Text == "*" || Text.Length >= 3 ? AnyMonth : 0;
+            }
+
             int months = 0;
             foreach (Lexeme lexeme in Lexemes)
             {

@@ -28,7 +28,8 @@ public static partial class ReasonText
         all.Add("marks.bare-date", "A date without a word is mostly that of a patent.");
         all.Add("marks.bare-number", "Seven digits without a word are mostly the number of a US patent.");
         all.Add("marks.bare-year", "A year alone can be a model, an exhibition or an anniversary.");
-        all.Add("marks.date-of-something", "The date of something else, such as a presentation.");
+        all.Add("marks.date-of-something", "The date of something else than a patent.");
+        all.Add("marks.date-of-presentation", "Words of a gift stand before the date: it is most likely that of a presentation.");
         all.Add("marks.year-is-canadian", "A year alone is the form that Canadian law asked for.");
         all.Add("marks.number-and-date-agree", "The number {number} and the date agree, and are one observation.");
         all.Add("marks.since", "A year after such a word is the age of a firm, not of the thing.");
