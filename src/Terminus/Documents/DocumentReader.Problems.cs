@@ -55,7 +55,20 @@ internal ref partial struct DocumentReader
 
     private void Report(int offset, string message) => Report(offset, Path, message);
 
-    private void Report(int offset, string path, string message) => (problems ??= []).Add((offset, path, message));
+    private void Report(int offset, string path, string message)
+    {
+        problems ??= [];
+        if (problems.Count < MaxProblems)
+        {
+            problems.Add((offset, path, message));
+        }
+
+        if (problems.Count == MaxProblems)
+        {
+            problems.Add((text.Length, "$", DateText.Digits(MaxProblems) + " problems are listed; the rest of the document was not read."));
+            ended = true;
+        }
+    }
 
     private void ReportUnknownMember(MemberNames names)
     {
@@ -111,7 +124,7 @@ internal ref partial struct DocumentReader
             return ValueList<DocumentProblem>.Empty;
         }
 
-        var places = new TextPosition(text);
+        var places = new TextPosition(text, start);
         var collected = new List<DocumentProblem>(problems.Count);
         foreach ((int offset, string path, string message) in problems.OrderBy(p => p.Offset))
         {

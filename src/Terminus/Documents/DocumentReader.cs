@@ -9,7 +9,8 @@ namespace Terminus;
 /// <remarks>
 /// <para>Only text that is not JSON ends the reading: that is one problem, after which every member answers "nothing more". No method
 /// throws on any input. Refused: comments, trailing commas, members that are not known or stand twice, null, lone surrogates, U+0000,
-/// nesting deeper than <see cref="MaxDepth"/> and documents above <see cref="MaxLength"/> bytes. A byte order mark is accepted.</para>
+/// nesting deeper than <see cref="MaxDepth"/> and documents above <see cref="MaxLength"/> bytes. A byte order mark is accepted. After
+/// <see cref="MaxProblems"/> problems the reading ends too.</para>
 /// <para>Objects and lists are read in loops, and each pass stands on a value that one of the Read methods, or <see cref="Skip"/>,
 /// takes whole:</para>
 /// <code>
@@ -30,6 +31,9 @@ internal ref partial struct DocumentReader
     /// <summary>The most bytes a document may have: 64 MiB. Collections are read line by line and have no limit.</summary>
     internal const int MaxLength = 64 * 1024 * 1024;
 
+    /// <summary>The most problems that are listed; after them the reading ends.</summary>
+    internal const int MaxProblems = 1000;
+
     private readonly ReadOnlySpan<byte> text;
     private readonly string? file;
     private readonly int start;
@@ -49,7 +53,7 @@ internal ref partial struct DocumentReader
         this.file = file;
         start = utf8.Length >= 3 && utf8[0] == 0xEF && utf8[1] == 0xBB && utf8[2] == 0xBF ? 3 : 0;
         json = new Utf8JsonReader(utf8.Slice(start), new JsonReaderOptions { MaxDepth = MaxDepth });
-        position = new TextPosition(utf8);
+        position = new TextPosition(utf8, start);
         frames = new Frame[8];
         if (utf8.Length > MaxLength)
         {
@@ -196,7 +200,7 @@ internal ref partial struct DocumentReader
         }
         catch (JsonException defect)
         {
-            int offset = new TextPosition(text.Slice(start)).OffsetOf(defect.LineNumber ?? 0, defect.BytePositionInLine ?? 0) + start;
+            int offset = position.OffsetOf(defect.LineNumber ?? 0, defect.BytePositionInLine ?? 0);
             Report(offset, JsonDefect.Describe(text, offset, json.CurrentDepth));
         }
 

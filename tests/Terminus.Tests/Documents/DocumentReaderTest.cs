@@ -119,6 +119,19 @@ public class DocumentReaderTest
         Assert.Contains("at most 67108864 are read", Assert.Single(Read(large).Problems).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Read_MoreThanAThousandProblems_EndsThere()
+    {
+        string json = "{ \"id\": \"a\", \"tags\": [ " + string.Join(", ", Enumerable.Repeat("1", 5000)) + " ] }";
+        IReadOnlyList<DocumentProblem> problems = Read(json).Problems;
+        Assert.Equal(DocumentReader.MaxProblems + 1, problems.Count);
+        Assert.Contains("the rest of the document was not read", problems[^1].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_ByteOrderMark_DoesNotCountAsAColumn()
+        => Assert.Equal(8, Assert.Single(Read([0xEF, 0xBB, 0xBF, .. "{\"id\": 7}"u8]).Problems).Column);
+
     [Property(MaxTest = 500)]
     public void ReadingAnyBytesNeverThrows(byte[] bytes) => Read(bytes);
 

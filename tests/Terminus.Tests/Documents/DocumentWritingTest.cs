@@ -1,0 +1,50 @@
+namespace Terminus.Tests.Documents;
+
+public class DocumentWritingTest
+{
+    [Fact]
+    public void ToText_LettersAndMarks_StandAsTheyAre()
+        => Assert.Equal("{\"a\":\"déposé – \\\"½\\\" <&>\"}", Compact(json => json.WriteString("a", "déposé – \"½\" <&>")));
+
+    [Fact]
+    public void WriteRounded_SumOfTenths_HasNoNoise()
+        => Assert.Equal("{\"a\":0.3,\"b\":0}", Compact(json =>
+        {
+            json.WriteRounded("a", 0.1 + 0.2);
+            json.WriteRounded("b", -1e-15);
+        }));
+
+    [Fact]
+    public void WriteWindow_OpenEnd_IsNull()
+        => Assert.Equal(
+            "{\"notBefore\":\"1961-07-11\",\"notAfter\":null}",
+            Compact(json => json.WriteWindow(DateWindow.From(new NodaTime.LocalDate(1961, 7, 11)))));
+
+    [Fact]
+    public void WriteOptional_NothingToSay_IsLeftOut()
+        => Assert.Equal("{\"c\":null,\"d\":true,\"f\":[\"x\"]}", Compact(json =>
+        {
+            json.WriteOptional("a", null);
+            json.WriteNullable("c", null);
+            json.WriteFlag("d", true);
+            json.WriteFlag("e", false);
+            json.WriteNames("f", ["x"]);
+            json.WriteNames("g", []);
+        }));
+
+    [Fact]
+    public void Indented_BreaksLinesTheSameWayEverywhere()
+        => Assert.Equal("{\n  \"a\": 1\n}", DocumentWriting.ToText(DocumentWriting.Indented, json =>
+        {
+            json.WriteStartObject();
+            json.WriteNumber("a", 1);
+            json.WriteEndObject();
+        }));
+
+    private static string Compact(Action<System.Text.Json.Utf8JsonWriter> members) => DocumentWriting.ToText(DocumentWriting.Compact, json =>
+    {
+        json.WriteStartObject();
+        members(json);
+        json.WriteEndObject();
+    });
+}
