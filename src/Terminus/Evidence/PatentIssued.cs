@@ -9,7 +9,7 @@ namespace Terminus;
 /// day with what confidence they leave; from the issue to the end of the longest term the law of that day allowed plus
 /// <see cref="Assumptions.TermSlackYears"/> (<see cref="Assumptions.PatentInForce"/>).
 /// </remarks>
-public sealed record PatentIssued : Evidence
+public sealed record PatentIssued : RightEvidence
 {
     /// <summary>States that the piece bears a granted patent.</summary>
     /// <param name="issued">When the newest patent was granted.</param>
@@ -32,12 +32,9 @@ public sealed record PatentIssued : Evidence
         string? source = null,
         IEnumerable<string>? entries = null,
         IEnumerable<Reason>? reasons = null)
-        : base(part, source, entries, reasons)
+        : base(office, right, number, part, source, entries, reasons)
     {
         Issued = Guard.NotNull(issued, nameof(issued));
-        Office = office;
-        Right = right;
-        Number = number;
         TermYears = Guard.Years(termYears, nameof(termYears));
     }
 
@@ -46,15 +43,6 @@ public sealed record PatentIssued : Evidence
 
     /// <summary>When the newest patent was granted.</summary>
     public EvidenceDate Issued { get; init => field = Guard.NotNull(value, nameof(value)); }
-
-    /// <summary>WIPO ST.3 code of the office, or null.</summary>
-    public string? Office { get; init; }
-
-    /// <summary>The right, such as <c>utility</c>, or null.</summary>
-    public string? Right { get; init; }
-
-    /// <summary>The number, or null.</summary>
-    public string? Number { get; init; }
 
     /// <summary>The longest term in years, or null for what the law of the day allowed.</summary>
     public int? TermYears { get; init => field = Guard.Years(value, nameof(value)); }
@@ -67,29 +55,4 @@ public sealed record PatentIssued : Evidence
 
     internal override int Floor(Assumptions house)
         => Math.Min(house.PatentIssuedFrom, IsUncertain ? house.UncertainCap : 1) >= house.FirmAt ? Issued.FirstDay(house) : DayNumber.Open;
-
-    /// <summary>What a grant or a registration says: from it, from its narrower estimates, and from it to the end of its term, if it has one.</summary>
-    internal static void StateGrant(
-        ref NestedWindows windows, Assumptions house, EvidenceDate granted, int? termYears, double from, double inForce)
-    {
-        windows.State(granted.FirstDay(house), DayNumber.Open, from);
-        int start = granted.FirstDay(house);
-        for (int i = 1; i < granted.Windows.Count; i++)
-        {
-            // Of two statements that hold with from and with c, both hold with at least from + c - 1 (no independence needed).
-            double both = from + granted.Windows[i].Confidence - 1;
-            if (both < inForce)
-            {
-                break;
-            }
-
-            start = granted.FirstDay(granted.Windows[i].Window, house);
-            windows.State(start, DayNumber.Open, both);
-        }
-
-        if (termYears is { } term)
-        {
-            windows.State(start, DayNumber.PlusYears(granted.LastDay(house), term + house.TermSlackYears), inForce);
-        }
-    }
 }

@@ -8,7 +8,7 @@ namespace Terminus;
 /// <see cref="Assumptions.PendencyAfterFilingYears"/>. Both unknown: the wording alone, from
 /// <see cref="Assumptions.PendingWordingFromYear"/> (<see cref="Assumptions.PendingWording"/>).
 /// </remarks>
-public sealed record PatentPending : Evidence
+public sealed record PatentPending : RightEvidence
 {
     /// <summary>States that the piece is marked as applied for.</summary>
     /// <param name="filed">When the patent was first filed anywhere, or null where unknown.</param>
@@ -30,13 +30,10 @@ public sealed record PatentPending : Evidence
         string? source = null,
         IEnumerable<string>? entries = null,
         IEnumerable<Reason>? reasons = null)
-        : base(part, source, entries, reasons)
+        : base(office, right, number, part, source, entries, reasons)
     {
         Filed = filed;
         Issued = issued;
-        Office = office;
-        Right = right;
-        Number = number;
     }
 
     /// <inheritdoc/>
@@ -47,15 +44,6 @@ public sealed record PatentPending : Evidence
 
     /// <summary>When it was issued, or null.</summary>
     public EvidenceDate? Issued { get; init; }
-
-    /// <summary>WIPO ST.3 code of the office, or null.</summary>
-    public string? Office { get; init; }
-
-    /// <summary>The right applied for, or null.</summary>
-    public string? Right { get; init; }
-
-    /// <summary>The number later granted, or null.</summary>
-    public string? Number { get; init; }
 
     private protected override bool IsUncertain => Filed is { IsUncertain: true } || Issued is { IsUncertain: true };
 

@@ -6,7 +6,7 @@ namespace Terminus;
 /// from it to the end of the longest term plus <see cref="Assumptions.TermSlackYears"/> (<see cref="Assumptions.RegisteredInForce"/>).
 /// A trade mark can be renewed for ever, so it has no second window.
 /// </remarks>
-public sealed record RightRegistered : Evidence
+public sealed record RightRegistered : RightEvidence
 {
     /// <summary>States that the piece bears a registration.</summary>
     /// <param name="registered">When the right was registered.</param>
@@ -29,12 +29,9 @@ public sealed record RightRegistered : Evidence
         string? source = null,
         IEnumerable<string>? entries = null,
         IEnumerable<Reason>? reasons = null)
-        : base(part, source, entries, reasons)
+        : base(office, right, number, part, source, entries, reasons)
     {
         Registered = Guard.NotNull(registered, nameof(registered));
-        Office = office;
-        Right = right;
-        Number = number;
         TermYears = Guard.Years(termYears, nameof(termYears));
     }
 
@@ -43,15 +40,6 @@ public sealed record RightRegistered : Evidence
 
     /// <summary>When the right was registered.</summary>
     public EvidenceDate Registered { get; init => field = Guard.NotNull(value, nameof(value)); }
-
-    /// <summary>WIPO ST.3 code of the office, or null.</summary>
-    public string? Office { get; init; }
-
-    /// <summary>The right, or null.</summary>
-    public string? Right { get; init; }
-
-    /// <summary>The number, or null.</summary>
-    public string? Number { get; init; }
 
     /// <summary>The longest term in years, or null for what the law of the day allowed.</summary>
     public int? TermYears { get; init => field = Guard.Years(value, nameof(value)); }
@@ -62,6 +50,6 @@ public sealed record RightRegistered : Evidence
     {
         bool renewable = TermYears is null && string.Equals(Right, "trade-mark", StringComparison.Ordinal);
         int? term = renewable ? null : TermYears ?? LegalTerms.Longest(Office, Right, Registered.Outer);
-        PatentIssued.StateGrant(ref windows, house, Registered, term, house.RegisteredFrom, house.RegisteredInForce);
+        StateGrant(ref windows, house, Registered, term, house.RegisteredFrom, house.RegisteredInForce);
     }
 }

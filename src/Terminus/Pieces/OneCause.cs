@@ -52,7 +52,7 @@ internal static class OneCause
         return result;
     }
 
-    private static string? CarriedKey(Evidence item) => item is PatentIssued or PatentPending or RightRegistered ? item.Kind + "\n" + item.Part : null;
+    private static string? CarriedKey(Evidence item) => item is RightEvidence ? item.Kind + "\n" + item.Part : null;
 
     private static Evidence Newest(List<Evidence> members, Assumptions house)
     {
@@ -71,9 +71,7 @@ internal static class OneCause
 
     private static string NameOf(Evidence item) => item switch
     {
-        PatentIssued { Number: { } number } issued => string.Join(" ", new[] { issued.Office, issued.Right, number }.OfType<string>()),
-        PatentPending { Number: { } number } pending => string.Join(" ", new[] { pending.Office, pending.Right, number }.OfType<string>()),
-        RightRegistered { Number: { } number } registered => string.Join(" ", new[] { registered.Office, registered.Right, number }.OfType<string>()),
+        RightEvidence { Designation: { } designation } => designation,
         FeatureSeen feature => feature.Feature,
         MarkInUse mark => mark.Wording,
         Opinion opinion => opinion.By ?? opinion.Label ?? opinion.Kind,
