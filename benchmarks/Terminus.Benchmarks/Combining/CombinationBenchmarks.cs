@@ -6,7 +6,7 @@ namespace Terminus.Benchmarks.Combining;
 /// The combination and its shortest window at 0.9: from day numbers and from evidence, against choosing every pattern of windows (few
 /// items only) and against sampling. Sampling only finds the belief of the window that is already known, which is less work than finding it.
 /// </summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MinColumn, MedianColumn]
 public class CombinationBenchmarks
 {
     private const double Level = 0.9;

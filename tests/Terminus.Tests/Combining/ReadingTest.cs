@@ -60,11 +60,11 @@ public class ReadingTest
     }
 
     [Property]
-    public void There_is_one_reading_when_nothing_before_the_opinion_disagrees_at_face_value(EvidenceSet set)
+    public void There_is_one_reading_exactly_when_all_widest_windows_that_begin_by_the_opinion_meet(EvidenceSet set)
     {
         Dating dating = set.Date();
-        List<Disagreement> face = [.. dating.Disagreements.Where(d => d.Level == DisagreementLevel.Face)];
-        HashSet<int> later = [.. face.Where(d => d.Second is null).Select(d => d.First)];
-        Assert.Equal(face.All(d => later.Contains(d.First) || later.Contains(d.Second!.Value)), dating.Readings.Count == 1);
+        DateWindow today = DateWindow.Until(set.AsOf);
+        DateWindow[] widest = [.. dating.Evidence.Select(e => e.StatedWindows()).Where(s => s.Count > 0).Select(s => s[0].Window).Where(today.Meets)];
+        Assert.Equal(widest.All(one => widest.All(one.Meets)), dating.Readings.Count == 1);
     }
 }
