@@ -14,7 +14,7 @@ internal sealed partial class InscriptionReader
     private int ReadDiamond(int at)
     {
         Token token = tokens[at];
-        bool sign = token.Text == Lozenge && tokens.Count(t => t.Text == Lozenge) == 1;
+        bool sign = token.Text == Lozenge && lozenges == 1;
         int reach = token.Is("RD") ? MostWordsBeforeLozenge : token.Is("REGD") || token.Is(Term.Reg) || token.Is("REGISTRY") ? 2 : 0;
         int last = -1;
         for (int i = at + 1; i < tokens.Count && i <= at + reach && tokens[i].Kind != TokenKind.Break; i++)

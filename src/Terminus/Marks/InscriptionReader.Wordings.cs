@@ -211,7 +211,7 @@ internal sealed partial class InscriptionReader
         bool joined = end < tokens.Count && (tokens[end].IsSign('/') || tokens[end].IsSign('-') || (tokens[end].Joined && tokens[end].Kind != TokenKind.Sign && tokens[end].Kind != TokenKind.Break));
         bool lineStarts = at == 0 || tokens[at - 1].Kind == TokenKind.Break || tokens[at - 1].IsSign('.');
         bool lineEnds = end == tokens.Count || tokens[end].Kind == TokenKind.Break || tokens[end].IsSign('.');
-        bool alone = lineStarts && lineEnds && drafts.All(d => d.Kind == MarkKind.Origin);
+        bool alone = lineStarts && lineEnds && drafts.Count <= 3 && drafts.All(d => d.Kind == MarkKind.Origin);
         bool behindMark = lineEnds && !lineStarts && drafts.Count > 0 && drafts[drafts.Count - 1] is { Kind: MarkKind.Origin or MarkKind.Metal } last
             && tokens[at].Start - last.End <= 2;
         return !number && !joined && (tokens[at].Text == "925" || alone || behindMark);

@@ -9,12 +9,14 @@ internal sealed partial class InscriptionReader
     private readonly List<Token> tokens;
     private readonly Lexicon lexicon;
     private readonly List<MarkDraft> drafts = [];
+    private readonly int lozenges;
     private int group;
 
     internal InscriptionReader(List<Token> tokens, Lexicon lexicon)
     {
         this.tokens = tokens;
         this.lexicon = lexicon;
+        lozenges = tokens.Count(t => t.Text == Lozenge);
     }
 
     internal List<MarkDraft> Read()
@@ -107,12 +109,25 @@ internal sealed partial class InscriptionReader
             }
 
             bool bare = draft.Date is null && draft.Number is null;
-            if (bare && origin is not null and not "US")
+            if (origin is null or "US")
+            {
+                draft.Reasons.Add(new Reason("marks.office-assumed"));
+            }
+            else if (bare)
             {
                 draft.Office = null;
                 draft.IsOfficeAssumed = false;
                 draft.Right = null;
                 draft.Reasons.Add(new Reason("marks.office-open", "origin", origin));
+            }
+            else if (draft is { Number: not null, Right: "utility" })
+            {
+                // A maker at home in an English-speaking country means the office there; any other may mean that of the market.
+                bool home = origin is "GB" or "CA" or "AU";
+                draft.Office = home ? origin : draft.Office;
+                draft.OtherOffice = home ? "US" : origin;
+                draft.Right = home ? "patent" : draft.Right;
+                draft.Reasons.Add(new Reason("marks.office-of-origin", "origin", origin, "taken", draft.Office!));
             }
             else
             {

@@ -23,6 +23,9 @@ internal sealed class MarkDraft
     /// <summary>Whether the office is taken from the language alone.</summary>
     internal bool IsOfficeAssumed { get; set; }
 
+    /// <summary>Another office that comes into question.</summary>
+    internal string? OtherOffice { get; set; }
+
     internal string? Right { get; set; }
 
     internal StampedNumber? Number { get; set; }
@@ -39,4 +42,7 @@ internal sealed class MarkDraft
     internal bool IsUncertain { get; set; }
 
     internal List<Reason> Reasons { get; } = [];
+
+    /// <summary>Whether the date of a patent is a year alone.</summary>
+    internal bool IsOfYear => Kind == MarkKind.PatentDate && Date is { Months: 0, MonthDigits.Length: 0 };
 }

@@ -162,22 +162,36 @@ internal sealed class MarkMaker
     /// On jewellery the D of a design is often left off, so a number below the last design is read both ways; a registration without
     /// a right can be a mark or a design.
     /// </summary>
-    private Mark[] Alternatives(Mark mark, MarkDraft draft, StampedNumber number)
+    private List<Mark> Alternatives(Mark mark, MarkDraft draft, StampedNumber number)
     {
+        var alternatives = new List<Mark>();
         Mark bare = mark with { Windows = [], Reasons = [] };
-        if (draft.Kind == MarkKind.PatentNumber && draft.Office == "US" && draft.Right == "utility" && number.Digits.Length is 5 or 6)
+        if (draft.OtherOffice is { } other)
+        {
+            string right = other == "US" ? "utility" : "patent";
+            Mark elsewhere = bare with { Office = other, Right = right, Reasons = [new Reason("marks.other-office", "office", other)] };
+            alternatives.Add(Registered(elsewhere, other, right, number, null));
+        }
+
+        if (draft is { Kind: MarkKind.PatentNumber, Office: "US", Right: "utility" } && number.Digits.Length is 5 or 6)
         {
             Mark design = bare with { Kind = MarkKind.DesignNumber, Right = "design", Reasons = [new Reason("marks.design-letter-left-off")] };
-            return [Registered(design, "US", "design", number, null)];
+            alternatives.Add(Registered(design, "US", "design", number, null));
         }
 
         if (draft.Wording?.Id == "mk.registration_number")
         {
-            Mark design = bare with { Kind = MarkKind.RegisteredDesign, Office = "GB", Right = "registered-design", Reasons = [new Reason("marks.registration-of-design")] };
-            return [Registered(design, "GB", "registered-design", number, null)];
+            Mark design = bare with
+            {
+                Kind = MarkKind.RegisteredDesign,
+                Office = "GB",
+                Right = "registered-design",
+                Reasons = [new Reason("marks.registration-of-design")],
+            };
+            alternatives.Add(Registered(design, "GB", "registered-design", number, null));
         }
 
-        return [];
+        return alternatives;
     }
 
     /// <summary>Two digits of a year behind a number: the British yearly series ran from 1852 to 1915, later ones are applications.</summary>

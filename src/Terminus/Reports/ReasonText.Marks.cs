@@ -19,6 +19,8 @@ public static partial class ReasonText
         all.Add("marks.worn-letters", "Characters that look alike were put right.");
         all.Add("marks.office-assumed", "No country is named; English words are taken for American ones.");
         all.Add("marks.office-open", "The thing names {origin} as its origin, and the words name no country.");
+        all.Add("marks.office-of-origin", "The thing names {origin} as its origin and no country for the number; {taken} is taken.");
+        all.Add("marks.other-office", "The number may be one of {office}.");
         all.Add("marks.several-offices", "Patents of several countries are claimed: {offices}.");
         all.Add("marks.number-of-year", "A number with its year is the British form, for series that began anew each year.");
         all.Add("marks.design-word", "A design patent is claimed, without date or number.");
