@@ -25,6 +25,7 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
         root.Add(EdtfCommand.Create(this));
         root.Add(ReadCommand.Create(this));
         root.Add(NumberCommand.Create(this));
+        root.Add(NextCommand.Create(this));
 
         ParseResult parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction)
