@@ -41,4 +41,9 @@ public sealed record NextAnswer
 
     /// <summary>Whether the answer would move either.</summary>
     public bool MovesDate => IntervalMove.IsMove || LikelyMove.IsMove;
+
+    /// <summary>Such as <c>brooch.c_catch (0.16): 1850-01-01/1915-12-31 (0.9)</c>, never in a culture's format.</summary>
+    public override string ToString()
+        => (Id ?? "none of these") + " (" + Probability.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + "): "
+            + (Interval?.ToString() ?? "no answer");
 }

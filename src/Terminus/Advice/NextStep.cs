@@ -70,6 +70,9 @@ public sealed record NextStep
         "likely", Years(LikelyWidth),
         "expectedLikely", Years(ExpectedLikelyWidth));
 
+    /// <summary>Such as <c>brooch.catch [catch]: 0.43 bits</c>, never in a culture's format.</summary>
+    public override string ToString() => Id + (Part is null ? "" : " [" + Part + "]") + ": " + Number(Bits, "0.##") + " bits";
+
     private static string Years(double days) => Number(days / DaysOfYear, "0");
 
     private static string Number(double value, string format) => value.ToString(format, System.Globalization.CultureInfo.InvariantCulture);

@@ -64,17 +64,8 @@ public static class AdviceText
         string contradicts = answer.Conflict >= Math.Max(dating.Dating.Conflict, dating.Dating.Assumptions.SaidFrom)
             ? "; it would contradict what is known"
             : "";
-        return InWords(answer.Interval) + Ends(answer.IntervalMove) + ", likely " + InWords(answer.Likely) + Ends(answer.LikelyMove) + contradicts;
+        return InWords(answer.Interval) + WindowWords.Ends(answer.IntervalMove) + ", likely " + InWords(answer.Likely) + WindowWords.Ends(answer.LikelyMove) + contradicts;
     }
-
-    private static string Ends(WindowMove move)
-    {
-        string[] ends = [.. new[] { End("start", move.StartDays), End("end", move.EndDays) }.OfType<string>()];
-        return ends.Length == 0 ? "" : " (" + string.Join(", ", ends) + ")";
-    }
-
-    private static string? End(string name, int? days)
-        => days is null or 0 ? null : name + " " + WindowWords.Span(Math.Abs(days.Value)) + (days > 0 ? " later" : " earlier");
 
     private static string InWords(DatedInterval? interval)
         => interval is null ? "no single date" : interval.IsAnyDate ? "any date" : WindowWords.Years(interval);

@@ -8,11 +8,11 @@ public class NextStepsTest
     private const string Invented = """
         { "format": 1, "name": "invented", "version": "1",
           "features": [
-            { "id": "x.old", "name": "old form", "gone": "1849", "endedBy": "law", "basis": "law", "grade": "high", "question": "x.form", "origin": "invented" },
-            { "id": "x.new", "name": "new form", "introduced": "1850", "basis": "law", "grade": "high", "question": "x.form", "origin": "invented" },
-            { "id": "x.plain", "name": "plain", "introduced": "1500", "question": "x.trim", "origin": "invented" },
-            { "id": "x.fancy", "name": "fancy", "introduced": "1500", "question": "x.trim", "origin": "invented" },
-            { "id": "x.any", "name": "any", "question": "x.undated", "origin": "invented" } ],
+            { "id": "x.old", "name": "old form", "gone": "1849", "endedBy": "law", "basis": "law", "grade": "high", "question": "x.form", "source": "invented", "origin": "invented" },
+            { "id": "x.new", "name": "new form", "introduced": "1850", "basis": "law", "grade": "high", "question": "x.form", "source": "invented", "origin": "invented" },
+            { "id": "x.plain", "name": "plain", "introduced": "1500", "basis": "trade", "question": "x.trim", "source": "invented", "origin": "invented" },
+            { "id": "x.fancy", "name": "fancy", "introduced": "1500", "basis": "trade", "question": "x.trim", "source": "invented", "origin": "invented" },
+            { "id": "x.any", "name": "any", "basis": "trade", "question": "x.undated", "source": "invented", "origin": "invented" } ],
           "questions": [
             { "id": "x.form", "text": "Which form?", "objects": ["thing"], "origin": "invented" },
             { "id": "x.trim", "text": "Which trim?", "objects": ["thing"], "origin": "invented" },
