@@ -8,13 +8,12 @@ internal static class NextCommand
     internal static Command Create(DemoConsole console)
     {
         var file = new Argument<string>("FILE") { Description = "A piece, or a list of pieces, as JSON; - for standard input." };
-        var format = new Option<string>("--format") { Description = "How to answer.", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
+        Option<string> format = FormatOption.TextOrJson();
         var options = new DatingOptions();
         var command = new Command("next", "Says what to look at next, and by how much each answer would move the date.") { file, format };
         options.AddTo(command);
         command.SetAction(parsed => console.Safely(() => Run(
-            console, parsed.GetValue(file)!, options.Settings(parsed, console), parsed.GetValue(format) == "json")));
+            console, parsed.GetValue(file)!, options.Settings(parsed, console), parsed.IsJson(format))));
         return command;
     }
 

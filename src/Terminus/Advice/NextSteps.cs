@@ -25,6 +25,7 @@ public sealed class NextSteps
         NotHelpful = ValueList.Of(All.Where(s => !s.Helps));
         Entropy = entropy;
         Notes = ValueList.Of(notes);
+        Unseen = ValueList.Of(Terminus.Unseen.Of(dating));
     }
 
     /// <summary>The dated piece that the advice is for.</summary>
@@ -44,6 +45,9 @@ public sealed class NextSteps
 
     /// <summary>What is to be known of the order: contradictions to clear up first, ties, another order by width, nothing to ask.</summary>
     public IReadOnlyList<Reason> Notes { get; }
+
+    /// <summary>For each kind of evidence that the piece has, what evidence of that kind cannot show, such as an old die or a copy.</summary>
+    public IReadOnlyList<Reason> Unseen { get; }
 
     /// <summary>Ranks the questions that a dated piece leaves open.</summary>
     /// <param name="dating">The dated piece.</param>

@@ -33,17 +33,23 @@ public static class AdviceDocument
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("notes");
-        foreach (Reason note in advice.Notes)
+        WriteReasons(json, "notes", advice.Notes);
+        WriteReasons(json, "unseen", advice.Unseen);
+        json.WriteEndObject();
+    }
+
+    private static void WriteReasons(Utf8JsonWriter json, string name, IReadOnlyList<Reason> reasons)
+    {
+        json.WriteStartArray(name);
+        foreach (Reason reason in reasons)
         {
             json.WriteStartObject();
-            json.WriteString("rule", note.Rule);
-            json.WriteString("text", ReasonText.Of(note));
+            json.WriteString("rule", reason.Rule);
+            json.WriteString("text", ReasonText.Of(reason));
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     private static void WriteStep(Utf8JsonWriter json, NextStep step)

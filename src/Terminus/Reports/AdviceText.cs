@@ -33,6 +33,15 @@ public static class AdviceText
             Explanation.Paragraph(text, "  ", "Would not help: " + string.Join(" ", advice.NotHelpful.Select(Question)));
         }
 
+        if (advice.Unseen.Count > 0)
+        {
+            text.Append("\n  What cannot be seen\n");
+            foreach (Reason caution in advice.Unseen)
+            {
+                Explanation.Paragraph(text, "    ", ReasonText.Of(caution), "      ");
+            }
+        }
+
         return text.ToString();
     }
 

@@ -21,5 +21,24 @@ public static partial class ReasonText
         all["advice.width-order"] = "By the expected width alone, {question} would come first.";
         all["advice.nothing-open"] = "The reference file has no open question for this piece.";
         all["advice.nothing-helps"] = "No open question of the reference file would move the date.";
+        AddUnseen(all);
+    }
+
+    private static void AddUnseen(Dictionary<string, string> all)
+    {
+        all["unseen.patent-issued"] =
+            "A patent mark may stay on a die long after the grant, may cover one part only, and shows nothing of when the right lapsed: "
+            + "compare the drawing with the piece.";
+        all["unseen.patent-pending"] = "Pending words may stay on a die after the grant, and a patent may never have followed.";
+        all["unseen.right-registered"] = "A registration is of the shape and its owner, a maker or a seller; goods follow it for years.";
+        all["unseen.feature-seen"] =
+            "Revivals, reproductions, moulds taken from old pieces and replaced findings show the same features as old work.";
+        all["unseen.mark-in-use"] = "Wordings of origin depend on the market sold to, and a mark can be copied with the mould or forged.";
+        all["unseen.subject-shown"] = "A subject is shown long after its time: it gives no end.";
+        all["unseen.date-inscribed"] = "An engraving can be later than the piece, or recall an older event.";
+        all["unseen.known-by"] = "That the record is of this very piece rests on whoever says so.";
+        all["unseen.maker-active"] = "A name may be a retailer's or a licensee's, and a firm's dates are seldom complete.";
+        all["unseen.model-advertised"] = "Old stock was sold after the last advertisement that is known.";
+        all["unseen.opinion"] = "An opinion is as good as what it rests on.";
     }
 }
