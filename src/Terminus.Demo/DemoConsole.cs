@@ -25,6 +25,10 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
         root.Add(EdtfCommand.Create(this));
         root.Add(ReadCommand.Create(this));
         root.Add(NumberCommand.Create(this));
+        root.Add(NextCommand.Create(this));
+        root.Add(SightingsCommand.Create(this));
+        root.Add(CheckCommand.Create(this));
+        root.Add(ChangesCommand.Create(this));
 
         ParseResult parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction)
@@ -54,6 +58,10 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
         input.CopyTo(memory);
         return memory.ToArray();
     }
+
+    /// <summary>Opens a file as text, or standard input for <c>-</c>, to be read as one goes.</summary>
+    internal StreamReader OpenText(string file)
+        => new(file == "-" ? input : File.OpenRead(file), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: file == "-");
 
     /// <summary>The lines of standard input.</summary>
     internal IEnumerable<string> ReadLines()

@@ -55,6 +55,10 @@ internal static class JsonText
         }
     }
 
+    /// <summary>The name of an enum value as documents write it: <c>OptimalLinear</c> as <c>optimal-linear</c>.</summary>
+    internal static string Kebab(string name)
+        => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
+
     /// <summary>Whether a document's first character opens a list.</summary>
     internal static bool IsList(ReadOnlySpan<byte> utf8)
     {

@@ -88,7 +88,7 @@ internal static class NumberCommand
         }
 
         json.WriteString("why", Why(reading));
-        json.WriteString("outcome", OutcomeName(reading.Outcome));
+        json.WriteString("outcome", JsonText.Kebab(reading.Outcome.ToString()));
         json.WriteStartArray("documents");
         foreach (string id in reading.DocumentIds)
         {
@@ -98,9 +98,6 @@ internal static class NumberCommand
         json.WriteEndArray();
         json.WriteEndObject();
     }
-
-    private static string OutcomeName(NumberOutcome outcome)
-        => string.Concat(outcome.ToString().Select((c, i) => char.IsUpper(c) && i > 0 ? "-" + char.ToLowerInvariant(c) : char.ToLowerInvariant(c).ToString()));
 
     private static string Why(NumberReading reading) => string.Join(" ", reading.Reasons.Select(ReasonText.Of));
 

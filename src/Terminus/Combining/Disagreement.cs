@@ -92,13 +92,14 @@ public sealed record Disagreement
         Evidence item = dating.Evidence[first];
         long apart = Gap(one[0], other[0]);
         bool atFace = apart > 0 && !item.IsUsageOnly && partner is not { IsUsageOnly: true };
+        int days = (int)(apart > 0 ? apart : Gap(one[one.Length - 1], other[other.Length - 1]));
         found.Add(new Disagreement(
             first,
             second,
             mass,
             atFace ? DisagreementLevel.Face : DisagreementLevel.Usage,
-            (int)(apart > 0 ? apart : Gap(one[one.Length - 1], other[other.Length - 1])),
-            DisagreementCauses.Of(item, partner, firstIsLater: one[one.Length - 1].Low > other[other.Length - 1].High),
+            days,
+            DisagreementCauses.Of(item, partner, firstIsLater: one[one.Length - 1].Low > other[other.Length - 1].High, days),
             new[] { item.Part, partner?.Part }.OfType<string>().Distinct(StringComparer.Ordinal)));
     }
 

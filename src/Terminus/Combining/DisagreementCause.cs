@@ -35,12 +35,24 @@ public enum DisagreementCause
 
     /// <summary>The item lies after the day of the opinion.</summary>
     AfterOpinion,
+
+    /// <summary>Old stock: the piece was sold, or its parts were used up, after such forms had gone out.</summary>
+    OldStock,
 }
 
-/// <summary>Chooses the usual cause from the kinds of two items and from which of them is the later.</summary>
+/// <summary>Chooses the usual cause from the kinds and parts of two items, from which of them is the later, and by how much.</summary>
+/// <remarks>
+/// The order of the rules is a judgement of this house. An item that is the earlier has an end: a patent or a registration only that of its
+/// term, which a mark on a die outlives.
+/// </remarks>
 internal static class DisagreementCauses
 {
-    internal static DisagreementCause Of(Evidence one, Evidence? other, bool firstIsLater)
+    /// <summary>A mark that speaks of so long before is more often misread, or of another right, than left on a die.</summary>
+    internal const int LongestDieYears = 50;
+
+    private const int LongestDieDays = LongestDieYears * 366;
+
+    internal static DisagreementCause Of(Evidence one, Evidence? other, bool firstIsLater, int daysApart)
     {
         if (other is null)
         {
@@ -52,16 +64,22 @@ internal static class DisagreementCauses
         bool twoParts = one.Part is not null && other.Part is not null && !string.Equals(one.Part, other.Part, StringComparison.Ordinal);
         return (earlier, later) switch
         {
+            (Opinion, _) or (_, Opinion) => DisagreementCause.Unknown,
+            (PatentPending, PatentIssued) => DisagreementCause.PendingLeftOn,
+            _ when twoParts && IsMark(one) && IsMark(other) => DisagreementCause.MarriedParts,
+            (MakerActive, _) or (_, MakerActive) => DisagreementCause.MakerDates,
+            (KnownBy, PatentIssued or RightRegistered) => DisagreementCause.MisreadMark,
+            (KnownBy or DateInscribed, FeatureSeen { Part: not null }) when later.Part != earlier.Part => DisagreementCause.ReplacedPart,
             (KnownBy, _) => DisagreementCause.RecordOfAnother,
             (DateInscribed, _) or (_, DateInscribed) => DisagreementCause.LaterEngraving,
-            _ when twoParts && IsMark(one) && IsMark(other) => DisagreementCause.MarriedParts,
+            (PatentIssued or RightRegistered, _) when daysApart > LongestDieDays => DisagreementCause.MisreadMark,
+            (FeatureSeen or ModelAdvertised, KnownBy) => DisagreementCause.OldStock,
+            (FeatureSeen or ModelAdvertised, SubjectShown) => DisagreementCause.Revival,
+            (PatentPending, _) when !twoParts => DisagreementCause.PendingLeftOn,
             _ when twoParts => DisagreementCause.ReplacedPart,
-            (PatentPending, _) => DisagreementCause.PendingLeftOn,
-            (MakerActive, _) or (_, MakerActive) => DisagreementCause.MakerDates,
-            (PatentIssued or RightRegistered or MarkInUse, FeatureSeen or ModelAdvertised or SubjectShown) => DisagreementCause.OldDie,
-            (FeatureSeen or ModelAdvertised, PatentIssued or RightRegistered or MarkInUse or SubjectShown) => DisagreementCause.Revival,
-            (FeatureSeen, FeatureSeen) => DisagreementCause.ReplacedPart,
-            _ when IsMark(one) && IsMark(other) => DisagreementCause.MisreadMark,
+            (PatentIssued or RightRegistered or MarkInUse, _) => DisagreementCause.OldDie,
+            (FeatureSeen, FeatureSeen) when earlier.Part is null || later.Part is null => DisagreementCause.ReplacedPart,
+            (FeatureSeen or ModelAdvertised, _) => DisagreementCause.Revival,
             _ => DisagreementCause.Unknown,
         };
     }

@@ -67,6 +67,19 @@ internal static class DocumentWriting
         json.WriteDay("notAfter", window.LastDay);
     }
 
+    /// <summary>A member with a count of days, null where there is none.</summary>
+    internal static void WriteDays(this Utf8JsonWriter json, string name, int? days)
+    {
+        if (days is { } count)
+        {
+            json.WriteNumber(name, count);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
     /// <summary>A member with a number rounded to 12 decimals, so that the last bits of a sum are not printed.</summary>
     internal static void WriteRounded(this Utf8JsonWriter json, string name, double value) => json.WriteNumber(name, Round(value));
 

@@ -187,7 +187,7 @@ public static class Explanation
     private static void Row(StringBuilder text, string name, string value) => Paragraph(text, "  " + name.PadRight(16), value, new string(' ', 18));
 
     // Words are kept whole; a word longer than the line stands on its own.
-    private static void Paragraph(StringBuilder text, string first, string words, string? following = null)
+    internal static void Paragraph(StringBuilder text, string first, string words, string? following = null)
     {
         following ??= first;
         int column = first.Length;

@@ -68,6 +68,7 @@ public static partial class ReasonText
         all["cause.misread-mark"] = "usually a misread digit or a mark taken for another";
         all["cause.record-of-another"] = "usually a record of another piece";
         all["cause.maker-dates"] = "the maker's dates may be incomplete, or the name is a retailer's";
+        all["cause.old-stock"] = "usually old stock, sold or used up after such forms had gone out";
         all["cause.after-opinion"] = "it lies after the day of the opinion";
     }
 }

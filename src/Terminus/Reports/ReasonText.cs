@@ -32,6 +32,7 @@ public static partial class ReasonText
         AddSightings(all);
         AddRegisters(all);
         AddMarks(all);
+        AddAdvice(all);
         AddReference(all);
         return all;
     }

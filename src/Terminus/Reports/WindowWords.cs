@@ -33,6 +33,16 @@ internal static class WindowWords
             : days == 1 ? "1 day"
             : DateText.Digits(days) + " days";
 
+    /// <summary>How the ends of a window moved, in brackets after a space: <c> (start 7 years earlier)</c>; nothing where none did by a count of days.</summary>
+    internal static string Ends(WindowMove move)
+    {
+        string[] ends = [.. new[] { End("start", move.StartDays), End("end", move.EndDays) }.OfType<string>()];
+        return ends.Length == 0 ? "" : " (" + string.Join(", ", ends) + ")";
+    }
+
+    private static string? End(string name, int? days)
+        => days is null or 0 ? null : name + " " + Span(Math.Abs(days.Value)) + (days > 0 ? " later" : " earlier");
+
     /// <summary>A confidence or a mass with at most two decimals.</summary>
     internal static string Share(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 }

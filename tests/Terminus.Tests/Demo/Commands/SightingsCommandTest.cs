@@ -1,0 +1,83 @@
+namespace Terminus.Tests.Demo.Commands;
+
+public class SightingsCommandTest
+{
+    // Invented sightings in invented catalogues.
+    private const string Csv = """
+        date,source,feature
+        1950,"Larkfield list, spring",x.clip
+        1952,Larkfield list 2,x.clip
+        1955-06,Tarn list,x.clip
+        1960,Tarn list 2,x.clip
+        1940,one source,x.once
+        """;
+
+    [Fact]
+    public void Sightings_TwoFeatures_AreEstimatedApart()
+    {
+        DemoRun run = DemoRun.Of(Csv, "sightings", "-", "--format", "json");
+        Assert.Equal((0, ""), (run.Code, run.Errors));
+        System.Text.Json.JsonElement estimates = run.Json.GetProperty("estimates");
+        Assert.Equal(2, estimates.GetArrayLength());
+        Assert.Equal("x.clip", estimates[0].GetProperty("feature").GetString());
+        Assert.Equal(4, estimates[0].GetProperty("sources").GetInt32());
+        Assert.False(estimates[0].GetProperty("refused").GetBoolean());
+        Assert.Equal("1950-01-01", estimates[0].GetProperty("extreme").GetProperty("notBefore").GetString());
+    }
+
+    [Fact]
+    public void Sightings_OneSource_IsRefusedWithTheReason_AndThatIsAnAnswer()
+    {
+        DemoRun run = DemoRun.Of(Csv, "sightings", "-");
+        Assert.Equal(0, run.Code);
+        Assert.Contains("x.once: 1 sightings, 1 independent sources", run.Output, StringComparison.Ordinal);
+        Assert.Contains("no estimate", run.Output, StringComparison.Ordinal);
+        Assert.Contains("One independent source says nothing", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("auto")]
+    [InlineData("abrupt")]
+    [InlineData("gradual")]
+    [InlineData("linear")]
+    public void Sightings_EachMethodAndEnd_AnswersAsTheLibraryDoes(string method)
+    {
+        DemoRun run = DemoRun.Of(Csv, "sightings", "-", "--end", "last", "--method", method, "--confidence", "0.8", "--format", "json");
+        System.Text.Json.JsonElement estimate = run.Json.GetProperty("estimates")[0];
+        Sighting[] clips =
+        [
+            new(DateWindow.InYear(1950), "a"), new(DateWindow.InYear(1952), "b"),
+            new(DateWindow.Between(new(1955, 6, 1), new(1955, 6, 30)), "c"), new(DateWindow.InYear(1960), "d"),
+        ];
+        SightingEstimate expected = SightingEstimate.Of(clips, SightingEnd.Last, Enum.Parse<SightingMethod>(method, ignoreCase: true), 0.8);
+        Assert.Equal(method, estimate.GetProperty("method").GetString());
+        Assert.Equal(expected.Bound is { } day ? DateText.Iso(day) : null, estimate.GetProperty("bound").GetString());
+    }
+
+    [Fact]
+    public void Sightings_BadDate_IsReportedWithItsLine_AndTheRestGoesOn()
+    {
+        DemoRun run = DemoRun.Of("date,source\n1950,a\nsoon,b\n1955,c\n", "sightings", "-", "--format", "json");
+        Assert.Equal(1, run.Code);
+        Assert.Contains("\"soon\" is no date", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("3:", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(2, run.Json.GetProperty("estimates")[0].GetProperty("sources").GetInt32());
+    }
+
+    [Fact]
+    public void Sightings_NoHeader_IsADataProblem()
+    {
+        DemoRun run = DemoRun.Of("1950,a\n", "sightings", "-");
+        Assert.Equal(1, run.Code);
+        Assert.Contains("The header has the columns date and source", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sightings_Nothing_AnswersNothing() => Assert.Equal(0, DemoRun.Of("date,source\n", "sightings", "-", "--format", "json").Json.GetProperty("estimates").GetArrayLength());
+
+    [Theory]
+    [InlineData("--end", "middle")]
+    [InlineData("--method", "guess")]
+    [InlineData("--confidence", "0")]
+    public void Sightings_UsedWrongly_IsUsage(params string[] option) => Assert.Equal(2, DemoRun.Of(Csv, ["sightings", "-", .. option]).Code);
+}
