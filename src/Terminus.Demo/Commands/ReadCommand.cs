@@ -101,7 +101,7 @@ internal static class ReadCommand
             lines.AddRange(mark.Alternatives.Select(other => "      or: " + Describe(other) + (other.Windows.Count == 0 ? "" : ", " + other.Windows[0]) + ". " + Why(other)));
         }
 
-        lines.AddRange(read.Unread.Where(u => !string.IsNullOrWhiteSpace(u.Text)).Select(u => $"  not read: \"{u.Text.Trim()}\""));
+        lines.AddRange(read.Unread.Where(u => u.HasWords).Select(u => $"  not read: \"{u.Text.Trim()}\""));
         return string.Join('\n', lines);
     }
 

@@ -14,15 +14,15 @@ public class DisagreementTest
     // What a disagreement usually means is common practice, no source.
     public static TheoryData<string, Evidence, Evidence> Usual => new()
     {
-        { nameof(DisagreementCause.RecordOfAnother), new KnownBy(EvidenceDate.InYear(1950)), Issued },
+        { nameof(DisagreementCause.MisreadMark), new KnownBy(EvidenceDate.InYear(1950)), Issued },
         { nameof(DisagreementCause.LaterEngraving), new DateInscribed(EvidenceDate.InYear(1950)), Issued },
         { nameof(DisagreementCause.PendingLeftOn), Pending, Issued },
-        { nameof(DisagreementCause.MarriedParts), Pending with { Part = "pin" }, Issued with { Part = "back" } },
+        { nameof(DisagreementCause.PendingLeftOn), Pending with { Part = "pin" }, Issued with { Part = "back" } },
         { nameof(DisagreementCause.ReplacedPart), Gone(1950) with { Part = "pin" }, Issued with { Part = "back" } },
         { nameof(DisagreementCause.Revival), Gone(1950), Issued },
         { nameof(DisagreementCause.MakerDates), new MakerActive("larkfield", until: EvidenceDate.InYear(1950)), Issued },
         { nameof(DisagreementCause.OldDie), Issued, new FeatureSeen("invented", EvidenceDate.InYear(2000)) },
-        { nameof(DisagreementCause.MisreadMark), new MarkInUse("invented", until: EvidenceDate.InYear(1950)), Issued },
+        { nameof(DisagreementCause.OldDie), new MarkInUse("invented", until: EvidenceDate.InYear(1950)), Issued },
         { nameof(DisagreementCause.Unknown), new Opinion(DateWindow.InYear(1950), 0.9), Issued },
     };
 
