@@ -11,29 +11,6 @@ public class DisagreementTest
     private static readonly Evidence Issued = new PatentIssued(EvidenceDate.On(new LocalDate(1961, 7, 11)), "US", "utility");
     private static readonly Evidence Pending = new PatentPending(EvidenceDate.InYear(1950), EvidenceDate.InYear(1952));
 
-    // What a disagreement usually means is common practice, no source.
-    public static TheoryData<string, Evidence, Evidence> Usual => new()
-    {
-        { nameof(DisagreementCause.MisreadMark), new KnownBy(EvidenceDate.InYear(1950)), Issued },
-        { nameof(DisagreementCause.LaterEngraving), new DateInscribed(EvidenceDate.InYear(1950)), Issued },
-        { nameof(DisagreementCause.PendingLeftOn), Pending, Issued },
-        { nameof(DisagreementCause.PendingLeftOn), Pending with { Part = "pin" }, Issued with { Part = "back" } },
-        { nameof(DisagreementCause.ReplacedPart), Gone(1950) with { Part = "pin" }, Issued with { Part = "back" } },
-        { nameof(DisagreementCause.Revival), Gone(1950), Issued },
-        { nameof(DisagreementCause.MakerDates), new MakerActive("larkfield", until: EvidenceDate.InYear(1950)), Issued },
-        { nameof(DisagreementCause.OldDie), Issued, new FeatureSeen("invented", EvidenceDate.InYear(2000)) },
-        { nameof(DisagreementCause.OldDie), new MarkInUse("invented", until: EvidenceDate.InYear(1950)), Issued },
-        { nameof(DisagreementCause.Unknown), new Opinion(DateWindow.InYear(1950), 0.9), Issued },
-    };
-
-    [Theory]
-    [MemberData(nameof(Usual))]
-    public void Cause_KindsOfThePair_IsTheUsualOneInEitherOrder(string cause, Evidence one, Evidence other)
-    {
-        Assert.Equal(cause, Assert.Single(Dating.Of([one, other], AsOf).Disagreements).Cause.ToString());
-        Assert.Equal(cause, Assert.Single(Dating.Of([other, one], AsOf).Disagreements).Cause.ToString());
-    }
-
     [Fact]
     public void Level_OnlyTheUsualWindowsAreApart_IsUsage()
     {
