@@ -25,6 +25,9 @@ internal static class WindowWords
     internal static string YearsUpTo(DateWindow window, int asOf)
         => DateText.Years(window.LastDay == asOf ? DateWindow.OfDays(window.FirstDay, DayNumber.Open) : window);
 
+    /// <summary>To the year: <c>1961 or later</c>, <c>1956–1961</c>.</summary>
+    internal static string Years(DateWindow window) => DateText.Years(window);
+
     /// <summary>An answer to the year; where the conflict is total there is none.</summary>
     internal static string Years(DatedInterval? interval)
         => interval is null ? "no single date"
