@@ -63,7 +63,7 @@ public static partial class ReasonText
         }
 
         text.Append(template, position, template.Length - position);
-        if (template.EndsWith(".", StringComparison.Ordinal) && text.Length > 0)
+        if (template.Length > 0 && template[template.Length - 1] == '.')
         {
             text[0] = char.ToUpperInvariant(text[0]);
         }
