@@ -163,10 +163,10 @@ public partial class ReasonTextTest
 
         string[] used = [.. SourceTree.Library.Where(f => !IsTable(f)).SelectMany(f => Literal().Matches(f.Text)).Select(m => m.Groups["rule"].Value)
             .Concat(Enum.GetValues<DisagreementCause>().Select(c => "cause." + Words.Kebab(c.ToString()))).Distinct()];
-        Assert.Empty(rules.Where(rule => !used.Any(u => rule == u || (IsStem(u) && rule.StartsWith(u, StringComparison.Ordinal)))));
+        Assert.DoesNotContain(rules, rule => !used.Any(u => rule == u || (IsStem(u) && rule.StartsWith(u, StringComparison.Ordinal))));
 
         HashSet<string> families = [.. rules.Select(rule => rule.Split('.')[0])];
-        Assert.Empty(used.Where(u => families.Contains(u.Split('.')[0]) && !IsStem(u) && !rules.Contains(u)));
+        Assert.DoesNotContain(used, u => families.Contains(u.Split('.')[0]) && !IsStem(u) && !rules.Contains(u));
     }
 
     [Fact]
