@@ -7,13 +7,14 @@ internal static class BriefReasons
     internal static Reason Of(Evidence evidence, PieceDating dating)
     {
         string thing = EvidenceName.Thing(evidence, dating.Reference);
+        string patent = Patent(evidence, dating.Reference);
         return evidence switch
         {
-            PatentIssued e => new Reason("brief.patent", "patent", Patent(e, dating.Reference), "granted", Year(e.Issued)),
+            PatentIssued e => new Reason("brief.patent", "patent", patent, "granted", Year(e.Issued)),
             PatentPending { Filed: { } filed, Issued: { } issued } => new Reason(
-                "brief.pending", "patent", Patent(evidence, dating.Reference), "filed", Year(filed), "granted", Year(issued)),
-            PatentPending { Filed: { } filed } => new Reason("brief.pending-filed", "patent", Patent(evidence, dating.Reference), "filed", Year(filed)),
-            PatentPending { Issued: { } issued } => new Reason("brief.pending-granted", "patent", Patent(evidence, dating.Reference), "granted", Year(issued)),
+                "brief.pending", "patent", patent, "filed", Year(filed), "granted", Year(issued)),
+            PatentPending { Filed: { } filed } => new Reason("brief.pending-filed", "patent", patent, "filed", Year(filed)),
+            PatentPending { Issued: { } issued } => new Reason("brief.pending-granted", "patent", patent, "granted", Year(issued)),
             PatentPending => new Reason("brief.pending-words"),
             RightRegistered e => new Reason("brief.registered", "right", e.Right?.Replace('-', ' ') ?? "right", "registered", Year(e.Registered)),
             FeatureSeen => new Reason("brief.feature", "feature", thing, "years", Innermost(evidence, dating)),
@@ -42,5 +43,7 @@ internal static class BriefReasons
             : DateText.Years(DateWindow.OfDays(from?.Outer.FirstDay ?? DayNumber.Open, until?.Outer.LastDay ?? DayNumber.Open));
 
     private static string Innermost(Evidence evidence, PieceDating dating)
-        => evidence.StatedWindows(dating.Dating.Assumptions) is { Count: > 0 } windows ? DateText.Years(windows[windows.Count - 1].Window) : "no date known";
+        => evidence.StatedWindows(dating.Dating.Assumptions) is { Count: > 0 } windows
+            ? DateText.Years(windows[windows.Count - 1].Window)
+            : "no date known";
 }

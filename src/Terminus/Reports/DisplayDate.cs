@@ -38,7 +38,8 @@ internal static class DisplayDate
         return isOneSided && narrower != Years(dating, interval, brief) ? wide + ", " + Likelihood.Of(Dating.LikelyLevel) + " " + narrower : wide;
     }
 
-    private static string Prefix(PieceDating dating) => dating.Confidence >= PlainFrom - Combination.Tolerance ? "" : Likelihood.Of(dating.Confidence) + " ";
+    private static string Prefix(PieceDating dating)
+        => dating.Confidence >= PlainFrom - Combination.Tolerance ? "" : Likelihood.Of(dating.Confidence) + " ";
 
     private static string Years(PieceDating dating, DatedInterval interval, bool brief)
     {
@@ -66,7 +67,8 @@ internal static class DisplayDate
 
     // 1956–61, but 1898–1902 and 1900–1905: only plain four-digit years of one century, and none that ends in 00.
     private static string Shortened(string first, string last)
-        => first.Length == 4 && last.Length == 4 && string.CompareOrdinal(first, 0, last, 0, 2) == 0 && !first.EndsWith("00", StringComparison.Ordinal)
+        => first.Length == 4 && last.Length == 4 && string.CompareOrdinal(first, 0, last, 0, 2) == 0
+            && !first.EndsWith("00", StringComparison.Ordinal)
             ? last.Substring(2)
             : last;
 }

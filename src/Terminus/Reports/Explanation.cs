@@ -28,10 +28,7 @@ public static class Explanation
 
         AddProblems(text, dating);
         AddCautions(text, dating);
-        Paragraph(
-            text,
-            "",
-            $"As of {DateText.Words(dating.Dating.AsOfDay)}; reference {string.Join(", ", dating.Reference.Layers)}; assumptions {dating.Dating.Assumptions}.");
+        Paragraph(text, "", Statement.Behind(dating));
         return text.ToString();
     }
 
@@ -70,8 +67,8 @@ public static class Explanation
         }
 
         string line = WindowWords.DaysUpTo(interval.Window, dating.Dating.AsOfDay);
-        Row(text, name, interval.IsAnyDate ? line : line + "; belief " + WindowWords.Lower(interval.Belief) + ", plausibility " + WindowWords.Upper(interval.Plausibility)
-            + Sets(dating.Dating, interval));
+        string shares = "; belief " + WindowWords.Lower(interval.Belief) + ", plausibility " + WindowWords.Upper(interval.Plausibility);
+        Row(text, name, interval.IsAnyDate ? line : line + shares + Sets(dating.Dating, interval));
     }
 
     // Which items set the two ends, by number in the list below.

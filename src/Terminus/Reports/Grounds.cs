@@ -15,7 +15,11 @@ internal static class Grounds
             return dating.Dating.Evidence.Count == 0 ? [] : Silent(dating);
         }
 
-        return Ends(dating, interval).Concat(Firm(dating, interval)).Concat(SetAside(dating, interval)).Concat(Silent(dating)).Concat(Changes(dating, interval));
+        return Ends(dating, interval)
+            .Concat(Firm(dating, interval))
+            .Concat(SetAside(dating, interval))
+            .Concat(Silent(dating))
+            .Concat(Changes(dating, interval));
     }
 
     /// <summary>The items with a window that starts, or ends, on a day.</summary>
@@ -102,14 +106,17 @@ internal static class Grounds
     private static IEnumerable<Reason> Changes(PieceDating dating, DatedInterval interval)
     {
         // Dating anew without each item is quick for a few items; of many, only those that set an end are tried.
-        IEnumerable<int> tried = dating.Dating.Evidence.Count <= MostTried ? Enumerable.Range(0, dating.Dating.Evidence.Count) : Setting(dating.Dating, interval);
+        int count = dating.Dating.Evidence.Count;
+        IEnumerable<int> tried = count <= MostTried ? Enumerable.Range(0, count) : Setting(dating.Dating, interval);
         foreach (int item in tried)
         {
             Influence influence = dating.Dating.InfluenceOf(item, dating.Confidence);
             if (influence.ChangesInterval)
             {
                 yield return new Reason(
-                    "grounds.without", "item", EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference), "years", WindowWords.Years(influence.IntervalWithout));
+                    "grounds.without",
+                    "item", EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference),
+                    "years", WindowWords.Years(influence.IntervalWithout));
             }
         }
 
@@ -120,5 +127,6 @@ internal static class Grounds
     }
 
     private static string Names(PieceDating dating, IEnumerable<int> items)
-        => string.Join(" and ", items.Select(item => EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference)).Distinct(StringComparer.Ordinal));
+        => string.Join(
+            " and ", items.Select(item => EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference)).Distinct(StringComparer.Ordinal));
 }

@@ -6,7 +6,13 @@ internal static class InventoryPage
     // A picture of more rows than this is no longer looked at, and the table holds them all.
     private const int MostDrawn = 200;
 
-    // Sorts the rows by a column's keys, numbers before texts; rows without a key stay last either way. Well-formed in XML: no ampersand, no less-than.
+    private const string NotBefore = "Not before";
+
+    // The style of the column that a narrow screen leaves out.
+    private const string Wide = "wide";
+
+    // Sorts the rows by a column's keys, numbers as numbers; rows without a key stay last either way. It has no ampersand and no less-than, so that
+    // the page is well-formed XML.
     private const string Script =
         "document.querySelectorAll('th button').forEach(function(button,column){button.addEventListener('click',function(){"
         + "var head=button.parentNode,table=head.closest('table'),body=table.tBodies[0];"
@@ -45,8 +51,9 @@ internal static class InventoryPage
         string level = datings.Count == 0 ? "Interval" : Statement.Capital(Likelihood.Of(datings[0].Confidence));
         page.Element("p", "", "id", "sorted", "role", "status", "class", "quiet");
         page.Open("table").Element("caption", "Press a heading to sort by it.").Open("thead").Open("tr");
-        foreach ((string heading, string? style) in new (string, string?)[] { ("Piece", null), (level, null), ("Likely", null), ("Not before", "wide"), ("Evidence", null) })
+        foreach (string heading in new[] { "Piece", level, "Likely", NotBefore, "Evidence" })
         {
+            string? style = heading == NotBefore ? Wide : null;
             page.Open("th", "scope", "col", "class", style).Element("button", heading, "type", "button").Close();
         }
 
@@ -63,17 +70,20 @@ internal static class InventoryPage
     {
         page.Open("tr").Open("td", "data-key", dating.Piece.Id)
             .Element("strong", dating.Piece.Id).Text(dating.Piece.Title is { } title ? " " + title : "")
-            .Open("details").Element("summary", "Statement", "aria-label", "Statement of " + dating.Piece.Id).Text(Statement.Of(dating)).Close().Close();
+            .Open("details").Element("summary", "Statement", "aria-label", "Statement of " + dating.Piece.Id)
+            .Text(Statement.Of(dating)).Close().Close();
         AddCell(page, Key(dating.Interval), Years(dating, dating.Interval));
         AddCell(page, Key(dating.Likely), Years(dating, dating.Likely));
         int start = dating.Dating.Possible?.FirstDay ?? DayNumber.Open;
-        AddCell(page, start == DayNumber.Open ? "" : DateText.Digits(start), start == DayNumber.Open ? "–" : DateText.YearOf(start), "wide");
+        AddCell(page, start == DayNumber.Open ? "" : DateText.Digits(start), start == DayNumber.Open ? "–" : DateText.YearOf(start), Wide);
         bool disagrees = InventoryTimeline.Disagrees(dating);
-        AddCell(page, disagrees ? "1" : "0", dating.Dating.Qualified ? "contradicts itself" : disagrees ? "disagrees" : "agrees", disagrees ? "no" : null);
+        string verdict = dating.Dating.Qualified ? "contradicts itself" : disagrees ? "disagrees" : "agrees";
+        AddCell(page, disagrees ? "1" : "0", verdict, disagrees ? "no" : null);
         page.Close().Line();
     }
 
-    private static void AddCell(Markup page, string key, string text, string? style = null) => page.Element("td", text, "data-key", key, "class", style);
+    private static void AddCell(Markup page, string key, string text, string? style = null)
+        => page.Element("td", text, "data-key", key, "class", style);
 
     private static string Years(PieceDating dating, DatedInterval? interval) => dating.Dating.Qualified ? "in doubt" : WindowWords.Years(interval);
 

@@ -31,15 +31,15 @@ internal static class InventoryTimeline
 
     /// <summary>Whether it has a disagreement that the statement says, or is qualified.</summary>
     internal static bool Disagrees(PieceDating dating)
-        => dating.Dating.Qualified || dating.Dating.Disagreements.Any(d => d.Mass >= dating.Dating.Assumptions.SaidFrom - Combination.Tolerance);
+        => dating.Dating.Qualified || Statement.Said(dating.Dating).Any();
 
-    private static IEnumerable<(DateWindow Window, string Name)> Answers(PieceDating dating)
+    private static IEnumerable<(DateWindow Window, bool IsLikely)> Answers(PieceDating dating)
     {
-        foreach ((DatedInterval? answer, string name) in new[] { (dating.Interval, Likelihood.Of(dating.Confidence)), (dating.Likely, Likelihood.Of(Dating.LikelyLevel)) })
+        foreach ((DatedInterval? answer, bool isLikely) in new[] { (dating.Interval, false), (dating.Likely, true) })
         {
             if (answer is { IsAnyDate: false })
             {
-                yield return (PieceTimeline.Drawn(answer.Window, dating.Dating.AsOfDay), name);
+                yield return (PieceTimeline.Drawn(answer.Window, dating.Dating.AsOfDay), isLikely);
             }
         }
     }
@@ -49,10 +49,11 @@ internal static class InventoryTimeline
     {
         // The date stands before the title, which may be cut.
         string title = dating.Piece.Title is { } text ? " · " + text : "";
-        picture.Label(dating.Piece.Id + " · " + DisplayDate.Of(dating, brief: true) + title, "head", PieceTimeline.NameOf(dating) + ". " + Statement.Of(dating));
-        foreach ((DateWindow window, string name) in Answers(dating))
+        string tooltip = PieceTimeline.NameOf(dating) + ". " + Statement.Of(dating);
+        picture.Label(dating.Piece.Id + " · " + DisplayDate.Of(dating, brief: true) + title, "head", tooltip);
+        foreach ((DateWindow window, bool isLikely) in Answers(dating))
         {
-            bool isLikely = name == Likelihood.Of(Dating.LikelyLevel);
+            string name = Likelihood.Of(isLikely ? Dating.LikelyLevel : dating.Confidence);
             picture.Bar(window, isLikely ? "firm" : "usual", isLikely ? NarrowHeight : WideHeight, name + ": " + WindowWords.Days(window));
         }
 

@@ -20,14 +20,16 @@ internal static class PageFrame
         + "table{border-collapse:collapse;width:100%;font:14px/1.4 ui-sans-serif,system-ui,'Segoe UI',Roboto,sans-serif}"
         + "caption{text-align:left;color:var(--quiet);padding:.25rem 0}"
         + "th,td{text-align:left;vertical-align:top;padding:.45rem .6rem .45rem 0;border-bottom:1px solid var(--line);overflow-wrap:break-word}"
-        + "th button{font:inherit;font-weight:600;color:inherit;background:none;border:0;padding:.25rem 0;min-height:24px;cursor:pointer;text-align:left}"
+        + "th button{font:inherit;font-weight:600;color:inherit;background:none;border:0;padding:.25rem 0;min-height:24px}"
+        + "th button{cursor:pointer;text-align:left}"
         + "button:focus-visible,summary:focus-visible{outline:2px solid var(--firm);outline-offset:2px}"
         + "th button::after{content:' \\2195';color:var(--quiet)}"
         + "th[aria-sort=ascending] button::after{content:' \\2191';color:inherit}"
         + "th[aria-sort=descending] button::after{content:' \\2193';color:inherit}"
         + "summary{cursor:pointer;color:var(--quiet)}"
         + ".no{color:var(--against);font-weight:600}"
-        + "@media (max-width:34rem){th,td{padding-right:.4rem}table{font-size:13px}.wide{display:none}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.4rem}}"
+        + "@media (max-width:34rem){th,td{padding-right:.4rem}table{font-size:13px}.wide{display:none}"
+        + "dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.4rem}}"
         + "@media print{th button::after{content:''}}";
 
     // Nothing may be fetched; what is inside may run.
@@ -58,9 +60,7 @@ internal static class PageFrame
 
     /// <summary>The day, the reference and the house defaults behind the answers.</summary>
     internal static void AddFoot(Markup page, PieceDating dating)
-        => page.Element(
-            "footer",
-            $"As of {DateText.Words(dating.Dating.AsOfDay)}; reference {string.Join(", ", dating.Reference.Layers)}; assumptions {dating.Dating.Assumptions}.").Line();
+        => page.Element("footer", Statement.Behind(dating)).Line();
 
     /// <summary>A heading with a list of sentences; nothing where there are none.</summary>
     internal static void AddList(Markup page, string heading, IEnumerable<string> sentences)

@@ -17,7 +17,8 @@ public static class Phrasing
     {
         Guard.NotNull(dating, nameof(dating));
         IEnumerable<string> restsOn = dating.Dating.Qualified ? [] : Bearing(dating).Select(e => ReasonText.Of(BriefReasons.Of(e, dating)));
-        string line = string.Join("; ", new[] { DisplayDate.Of(dating, brief: true) }.Concat(restsOn.Distinct(StringComparer.Ordinal).Take(MostInLine)));
+        string line = string.Join(
+            "; ", new[] { DisplayDate.Of(dating, brief: true) }.Concat(restsOn.Distinct(StringComparer.Ordinal).Take(MostInLine)));
         return IsDisputed(dating) ? line + "; " + ReasonText.Of(new Reason("brief.disputed")) : line;
     }
 
@@ -27,8 +28,12 @@ public static class Phrasing
     {
         Guard.NotNull(dating, nameof(dating));
         IEnumerable<Reason> evidence = dating.Dating.Evidence.Select(e => EvidenceReasons.Main(e, dating.Reference));
-        return string.Join(" ", Statement.Reasons(dating).Concat(evidence).Concat(Statement.WhyReasons(dating)).Concat(Remarks(dating)).Concat(Cautions(dating))
-            .Select(ReasonText.Of).Distinct(StringComparer.Ordinal));
+        IEnumerable<Reason> all = Statement.Reasons(dating)
+            .Concat(evidence)
+            .Concat(Statement.WhyReasons(dating))
+            .Concat(Remarks(dating))
+            .Concat(Cautions(dating));
+        return string.Join(" ", all.Select(ReasonText.Of).Distinct(StringComparer.Ordinal));
     }
 
     /// <summary>The date for a catalogue record: what is shown apart from the years that are searched.</summary>
@@ -59,5 +64,5 @@ public static class Phrasing
     }
 
     private static bool IsDisputed(PieceDating dating)
-        => !dating.Dating.Qualified && dating.Dating.Disagreements.Any(d => d.Mass >= dating.Dating.Assumptions.SaidFrom - Combination.Tolerance);
+        => !dating.Dating.Qualified && Statement.Said(dating.Dating).Any();
 }

@@ -39,8 +39,9 @@ internal sealed class Picture
     {
         double start = scale.Start(window);
         double width = Math.Max(0.004, scale.End(window) - start);
-        rows.Open("rect", "class", style, "x", Markup.Percent(start), "y", Markup.Number(Top), "width", Markup.Percent(width), "height", Markup.Number(height))
-            .Element("title", tooltip).Close();
+        rows.Open("g").Element("title", tooltip);
+        Rectangle(style, start, width, Top, height);
+        rows.Close();
         Arrow(window, Top + (height / 2));
         rows.Line();
         Top += height + BarGap;
@@ -51,16 +52,17 @@ internal sealed class Picture
     {
         const double half = 5;
         double y = Top + half;
-        rows.Open("line", "class", "possible", "x1", Markup.Percent(scale.Start(window)), "x2", Markup.Percent(scale.End(window)), "y1", Markup.Number(y), "y2", Markup.Number(y))
-            .Element("title", tooltip).Close();
+        rows.Open("g").Element("title", tooltip);
+        Line("possible", scale.Start(window), scale.End(window), y, y);
         foreach ((int day, double at) in new[] { (window.FirstDay, scale.Start(window)), (window.LastDay, scale.End(window)) })
         {
             if (day != DayNumber.Open)
             {
-                rows.Leaf("line", "class", "possible", "x1", Markup.Percent(at), "x2", Markup.Percent(at), "y1", Markup.Number(y - half), "y2", Markup.Number(y + half));
+                Line("possible", at, at, y - half, y + half);
             }
         }
 
+        rows.Close();
         Arrow(window, y);
         rows.Line();
         Top += (2 * half) + BarGap;
@@ -84,11 +86,11 @@ internal sealed class Picture
         foreach ((double start, double width, double density) in steps)
         {
             double tall = Math.Max(0.5, height * density / most);
-            rows.Leaf(
-                "rect", "class", "spread", "x", Markup.Percent(start), "width", Markup.Percent(width), "y", Markup.Number(Top + height - tall), "height", Markup.Number(tall));
+            Rectangle("spread", start, width, Top + height - tall, tall);
         }
 
-        rows.Leaf("line", "class", "axis", "x1", "0", "x2", "100%", "y1", Markup.Number(Top + height), "y2", Markup.Number(Top + height)).Line();
+        Line("axis", 0, 1, Top + height, Top + height);
+        rows.Line();
         Top += height + 4;
     }
 
@@ -113,22 +115,37 @@ internal sealed class Picture
         AddLegend(legend);
         string height = Markup.Number(Math.Ceiling(Top));
         var svg = new Markup();
-        svg.Open("svg", "xmlns", "http://www.w3.org/2000/svg", "class", "terminus", "role", "img", "aria-label", title, "width", "100%", "height", height)
+        svg.Open(
+                "svg", "xmlns", "http://www.w3.org/2000/svg", "class", "terminus", "role", "img", "aria-label", title, "width", "100%", "height", height)
             .Element("title", title).Element("desc", description)
             .Element("style", PictureStyle.Colours + PictureStyle.Shapes).Line();
-        svg.Open("defs").Open("pattern", "id", "terminus-hatch", "width", "6", "height", "6", "patternUnits", "userSpaceOnUse", "patternTransform", "rotate(45)")
+        svg.Open("defs")
+            .Open(
+                "pattern", "id", "terminus-hatch",
+                "width", "6", "height", "6", "patternUnits", "userSpaceOnUse", "patternTransform", "rotate(45)")
             .Leaf("line", "class", "hatch", "x1", "1", "x2", "1", "y1", "0", "y2", "6").Close().Close().Line();
         svg.Leaf("rect", "class", "paper", "width", "100%", "height", height).Line();
         foreach ((int year, double at) in scale.Ticks())
         {
             string x = Markup.Percent(at);
+            string anchor = at < 0.06 ? "start" : at > 0.94 ? "end" : "middle";
             svg.Leaf("line", "class", "grid", "x1", x, "x2", x, "y1", Markup.Number(AxisHeight - 4), "y2", height)
-                .Element("text", DateText.Digits(year), "class", "quiet", "x", x, "y", "14", "text-anchor", at < 0.06 ? "start" : at > 0.94 ? "end" : "middle");
+                .Element("text", DateText.Digits(year), "class", "quiet", "x", x, "y", "14", "text-anchor", anchor);
         }
 
         svg.Leaf("line", "class", "axis", "x1", "0", "x2", "100%", "y1", Markup.Number(AxisHeight - 4), "y2", Markup.Number(AxisHeight - 4)).Line();
         return svg.Raw(rows.ToString()).Close().Line().ToString();
     }
+
+    private void Rectangle(string style, double start, double width, double top, double height)
+        => rows.Leaf(
+            "rect", "class", style,
+            "x", Markup.Percent(start), "y", Markup.Number(top), "width", Markup.Percent(width), "height", Markup.Number(height));
+
+    private void Line(string style, double from, double to, double top, double bottom)
+        => rows.Leaf(
+            "line", "class", style,
+            "x1", Markup.Percent(from), "x2", Markup.Percent(to), "y1", Markup.Number(top), "y2", Markup.Number(bottom));
 
     private void AddLegend((string Style, string Words)[] legend)
     {

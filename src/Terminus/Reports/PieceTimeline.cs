@@ -25,7 +25,8 @@ internal static class PieceTimeline
     internal static string NameOf(PieceDating dating) => dating.Piece.Title is { } title ? dating.Piece.Id + ", " + title : dating.Piece.Id;
 
     /// <summary>An end that is only the day of the opinion is drawn as open.</summary>
-    internal static DateWindow Drawn(DateWindow window, int asOf) => window.LastDay == asOf ? DateWindow.OfDays(window.FirstDay, DayNumber.Open) : window;
+    internal static DateWindow Drawn(DateWindow window, int asOf)
+        => window.LastDay == asOf ? DateWindow.OfDays(window.FirstDay, DayNumber.Open) : window;
 
     private static IEnumerable<DateWindow> Windows(PieceDating dating)
         => dating.Dating.Evidence.Concat(dating.LeftOut).SelectMany(e => e.StatedWindows(dating.Dating.Assumptions)).Select(w => w.Window);
@@ -67,7 +68,8 @@ internal static class PieceTimeline
     private static void AddItems(Picture picture, PieceDating dating)
     {
         int count = dating.Dating.Evidence.Count;
-        foreach (IGrouping<string?, (Evidence Item, int Number)> part in dating.Dating.Evidence.Concat(dating.LeftOut).Select((e, i) => (e, i + 1)).GroupBy(x => x.e.Part))
+        IEnumerable<(Evidence Item, int Number)> numbered = dating.Dating.Evidence.Concat(dating.LeftOut).Select((item, i) => (item, i + 1));
+        foreach (IGrouping<string?, (Evidence Item, int Number)> part in numbered.GroupBy(n => n.Item.Part))
         {
             picture.Space(8);
             picture.Label(part.Key is null ? "The whole piece" : "Part: " + part.Key, "head");
@@ -89,7 +91,8 @@ internal static class PieceTimeline
             // Only an item's widest window can be firm: it bounds what is possible.
             StatedWindow window = windows[i];
             bool isFirm = i == 0 && window.Confidence >= dating.Dating.Assumptions.FirmAt;
-            picture.Bar(window.Window, number is null ? "out" : isFirm ? "firm" : "usual", ItemHeight, $"{WindowWords.Days(window.Window)}, stated at {WindowWords.Share(window.Confidence)}");
+            string style = number is null ? "out" : isFirm ? "firm" : "usual";
+            picture.Bar(window.Window, style, ItemHeight, $"{WindowWords.Days(window.Window)}, stated at {WindowWords.Share(window.Confidence)}");
         }
 
         foreach (string disagreement in number is { } own ? With(dating, own - 1) : [])

@@ -7,6 +7,8 @@ namespace Terminus;
 /// </remarks>
 public static class Statement
 {
+    private const int MostDisagreements = 3;
+
     /// <summary>The statement as reasons, in order.</summary>
     /// <param name="dating">The dated piece.</param>
     public static IReadOnlyList<Reason> Reasons(PieceDating dating)
@@ -23,7 +25,7 @@ public static class Statement
             AddInterval(said, dating);
         }
 
-        foreach (Disagreement disagreement in dating.Dating.Disagreements.Where(d => d.Mass >= dating.Dating.Assumptions.SaidFrom - Combination.Tolerance).Take(3))
+        foreach (Disagreement disagreement in Said(dating.Dating).Take(MostDisagreements))
         {
             said.Add(OfDisagreement(dating, disagreement));
         }
@@ -46,6 +48,15 @@ public static class Statement
     /// </summary>
     /// <param name="dating">The dated piece.</param>
     public static IReadOnlyList<Reason> WhyReasons(PieceDating dating) => ValueList.Of(Grounds.Of(Guard.NotNull(dating, nameof(dating))));
+
+    /// <summary>The disagreements that are weighty enough to be said.</summary>
+    internal static IEnumerable<Disagreement> Said(Dating dating)
+        => dating.Disagreements.Where(d => d.Mass >= dating.Assumptions.SaidFrom - Combination.Tolerance);
+
+    /// <summary>What stands behind an answer: the day of the opinion, the reference and the house defaults.</summary>
+    internal static string Behind(PieceDating dating)
+        => $"As of {DateText.Words(dating.Dating.AsOfDay)}; reference {string.Join(", ", dating.Reference.Layers)}; "
+            + $"assumptions {dating.Dating.Assumptions}.";
 
     /// <summary>Why two items disagree, and what that usually means.</summary>
     internal static Reason OfDisagreement(PieceDating dating, Disagreement disagreement)
@@ -125,7 +136,8 @@ public static class Statement
         {
             (true, true, _) => new Reason("statement.any-date", "confidence", likelyConfidence),
             (true, _, _) => new Reason(
-                "statement.any-date-but-likely", "confidence", confidence, "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
+                "statement.any-date-but-likely",
+                "confidence", confidence, "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
             (_, _, true) => new Reason("statement.interval", "likelihood", likelihood, "years", years, "confidence", confidence),
             _ => new Reason(
                 "statement.interval-and-likely",
