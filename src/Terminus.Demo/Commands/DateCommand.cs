@@ -11,7 +11,7 @@ internal static class DateCommand
         var file = new Argument<string>("FILE") { Description = "A piece, or a list of pieces, as JSON; - for standard input." };
         var steps = new Option<bool>("--steps") { Description = "Adds the answers at all levels." };
         var format = new Option<string>("--format") { Description = "How to answer.", DefaultValueFactory = _ => "text" };
-        format.AcceptOnlyFromAmong("text", "json");
+        format.AcceptOnlyFromAmong("text", "json", "svg", "html", "linked-art");
         var options = new DatingOptions();
         var command = new Command("date", "Dates a piece, or each of a list.") { file, steps, format };
         options.AddTo(command);
@@ -38,41 +38,55 @@ internal static class DateCommand
             }
         }
 
-        if (format == "json")
+        bool isList = JsonText.IsList(document);
+        if (dated.Count > 0 || isList)
         {
-            WriteJson(console, dated, isList: JsonText.IsList(document), steps);
-        }
-        else
-        {
-            WriteText(console, dated, settings, steps);
+            Write(console, dated, isList, settings, format, steps);
         }
 
         return settings.HasProblems ? ExitCode.DataProblems : ExitCode.Fine;
     }
 
-    private static void WriteJson(DemoConsole console, List<PieceDating> dated, bool isList, bool steps)
+    // A list is answered by one list, one picture or one page, however many pieces it has.
+    private static void Write(DemoConsole console, List<PieceDating> dated, bool isList, DatingSettings settings, string format, bool steps)
     {
-        if (!isList)
+        switch (format)
         {
-            if (dated.Count == 1)
-            {
+            case "json" when isList:
+                WriteList(console, dated, (json, dating) => ResultDocument.Write(json, dating, steps));
+                break;
+            case "json":
                 console.WriteLine(ResultDocument.ToJson(dated[0], steps));
-            }
-
-            return;
+                break;
+            case "linked-art" when isList:
+                WriteList(console, dated, (json, dating) => LinkedArt.Write(json, dating));
+                break;
+            case "linked-art":
+                console.WriteLine(LinkedArt.ToJson(dated[0]));
+                break;
+            case "svg":
+                console.WriteLine((isList ? Timeline.ToSvg(dated) : Timeline.ToSvg(dated[0])).TrimEnd('\n'));
+                break;
+            case "html":
+                console.WriteLine((isList ? HtmlPage.Of(dated) : HtmlPage.Of(dated[0])).TrimEnd('\n'));
+                break;
+            default:
+                WriteText(console, dated, settings, steps);
+                break;
         }
+    }
 
-        console.WriteLine(JsonText.Write(json =>
+    private static void WriteList(DemoConsole console, List<PieceDating> dated, Action<Utf8JsonWriter, PieceDating> write)
+        => console.WriteLine(JsonText.Write(json =>
         {
             json.WriteStartArray();
             foreach (PieceDating dating in dated)
             {
-                ResultDocument.Write(json, dating, steps);
+                write(json, dating);
             }
 
             json.WriteEndArray();
         }));
-    }
 
     private static void WriteText(DemoConsole console, List<PieceDating> dated, DatingSettings settings, bool steps)
     {

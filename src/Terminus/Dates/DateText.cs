@@ -39,6 +39,17 @@ internal static class DateText
         return Digits(day) + " " + MonthNames[month - 1] + " " + Digits(year);
     }
 
+    /// <summary>A window to the year: <c>1961 or later</c>, <c>1962 or earlier</c>, <c>1956–1961</c>, <c>1961</c>, <c>any date</c>.</summary>
+    internal static string Years(DateWindow window)
+        => window.IsAny ? "any date"
+            : window.FirstDay == DayNumber.Open ? YearOf(window.LastDay) + " or earlier"
+            : window.LastDay == DayNumber.Open ? YearOf(window.FirstDay) + " or later"
+            : YearOf(window.FirstDay) is var first && YearOf(window.LastDay) is var last && first == last ? first
+            : first + "–" + last;
+
+    /// <summary>A day's year in plain digits; years before 1 as written by astronomers (0 is 1 BCE).</summary>
+    internal static string YearOf(int dayNumber) => Digits(DayNumber.Year(dayNumber));
+
     /// <summary>The English name of a month from 1 to 12.</summary>
     internal static string Month(int month) => MonthNames[month - 1];
 

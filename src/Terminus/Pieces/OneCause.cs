@@ -15,10 +15,10 @@ internal static class OneCause
     internal static List<Evidence> Merge(IEnumerable<Evidence> items, ReferenceSet reference, Assumptions house)
     {
         List<Evidence> merged = [.. items.Distinct()];
-        merged = Group(merged, CarriedKey, group => Newest(group, house));
+        merged = Group(merged, CarriedKey, group => Newest(group, reference, house));
         merged = MarksWithTheirFeatures(merged, reference);
-        merged = Group(merged, EntryKey, First);
-        merged = Group(merged, item => QuestionKey(item, reference), BothAnswers);
+        merged = Group(merged, EntryKey, group => First(group, reference));
+        merged = Group(merged, item => QuestionKey(item, reference), group => BothAnswers(group, reference));
         return Opinions(merged);
     }
 
@@ -54,11 +54,11 @@ internal static class OneCause
 
     private static string? CarriedKey(Evidence item) => item is RightEvidence ? item.Kind + "\n" + item.Part : null;
 
-    private static Evidence Newest(List<Evidence> members, Assumptions house)
+    private static Evidence Newest(List<Evidence> members, ReferenceSet reference, Assumptions house)
     {
         Evidence newest = members.OrderByDescending(item => DayOf(item, house)).First();
         return Standing(newest, members, item => new Reason(
-            "pieces.older-on-part", "kind", item.Kind, "what", NameOf(item), "date", DayOf(item, house) is var day && day == DayNumber.Open ? "" : DateText.Iso(day)));
+            "pieces.older-on-part", "kind", item.Kind, "what", EvidenceName.Thing(item, reference), "date", DayOf(item, house) is var day && day == DayNumber.Open ? "" : DateText.Iso(day)));
     }
 
     private static int DayOf(Evidence item, Assumptions house) => item switch
@@ -67,15 +67,6 @@ internal static class OneCause
         PatentPending pending => (pending.Filed ?? pending.Issued)?.FirstDay(house) ?? DayNumber.Open,
         RightRegistered registered => registered.Registered.FirstDay(house),
         _ => DayNumber.Open,
-    };
-
-    private static string NameOf(Evidence item) => item switch
-    {
-        RightEvidence { Designation: { } designation } => designation,
-        FeatureSeen feature => feature.Feature,
-        MarkInUse mark => mark.Wording,
-        Opinion opinion => opinion.By ?? opinion.Label ?? opinion.Kind,
-        _ => item.Kind,
     };
 
     private static List<Evidence> MarksWithTheirFeatures(List<Evidence> items, ReferenceSet reference)
@@ -96,7 +87,7 @@ internal static class OneCause
             ];
             if (features.Count > 0)
             {
-                result[i] = Standing(mark, [mark, .. features], item => new Reason("pieces.feature-of-patent", "what", NameOf(item)));
+                result[i] = Standing(mark, [mark, .. features], item => new Reason("pieces.feature-of-patent", "what", EvidenceName.Thing(item, reference)));
                 result.RemoveAll(features.Contains);
                 i = result.IndexOf(result.First(item => item.Kind == mark.Kind && item.Part == mark.Part));
             }
@@ -118,8 +109,8 @@ internal static class OneCause
     };
 
     // The same entry on two parts speaks for the piece, not for one of them.
-    private static Evidence First(List<Evidence> members)
-        => Standing(members[0], members, item => new Reason("pieces.same-entry", "what", NameOf(item), "part", item.Part ?? ""))
+    private static Evidence First(List<Evidence> members, ReferenceSet reference)
+        => Standing(members[0], members, item => new Reason("pieces.same-entry", "what", EvidenceName.Thing(item, reference), "part", item.Part ?? ""))
             is var standing && members.TrueForAll(m => m.Part == standing.Part) ? standing : standing with { Part = null };
 
     private static string? QuestionKey(Evidence item, ReferenceSet reference)
@@ -128,7 +119,7 @@ internal static class OneCause
             : null;
 
     // Two answers to one question: at least one of them is wrong, so the item is as wide as both and as sure as the weaker.
-    private static Evidence BothAnswers(List<Evidence> members)
+    private static Evidence BothAnswers(List<Evidence> members, ReferenceSet reference)
     {
         List<FeatureSeen> answers = [.. members.Cast<FeatureSeen>()];
         FeatureSeen first = answers[0];
@@ -143,7 +134,7 @@ internal static class OneCause
             answers.TrueForAll(a => a.EndedByLaw),
             first.Part,
             string.Join("; ", answers.Select(a => a.Source).OfType<string>().Distinct(StringComparer.Ordinal)));
-        return Standing(both, members, item => new Reason("pieces.two-answers", "what", NameOf(item)), all: true);
+        return Standing(both, members, item => new Reason("pieces.two-answers", "what", EvidenceName.Thing(item, reference)), all: true);
     }
 
     private static EvidenceDate? Widest(List<FeatureSeen> answers, Func<FeatureSeen, EvidenceDate?> dateOf, bool earliest)

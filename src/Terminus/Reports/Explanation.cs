@@ -17,17 +17,18 @@ public static class Explanation
         var text = new StringBuilder();
         AddHeading(text, dating);
         AddAnswer(text, dating);
+        AddWhy(text, dating);
         AddParts(text, dating);
         AddEvidence(text, dating);
-        AddDisagreements(text, dating.Dating);
+        AddDisagreements(text, dating);
         if (steps)
         {
             AddSteps(text, dating.Dating);
         }
 
         AddProblems(text, dating);
-        Paragraph(text, "", $"As of {DateText.Words(dating.Dating.AsOfDay)}; reference {string.Join(", ", dating.Reference.Layers)}; assumptions {dating.Dating.Assumptions}. "
-            + "An opinion on age from what is described: not an appraisal, an authentication or legal advice.");
+        AddCautions(text, dating);
+        Paragraph(text, "", Statement.Behind(dating));
         return text.ToString();
     }
 
@@ -41,16 +42,21 @@ public static class Explanation
     {
         Dating whole = dating.Dating;
         text.Append('\n');
-        Row(text, "possible", whole.Possible is { } possible ? UpTo(possible, whole.AsOfDay) + ", from firm evidence" : "nothing: firm evidence excludes itself");
+        Row(text, "possible", Possible(whole));
         AddInterval(text, dating, "at " + WindowWords.Share(dating.Confidence), dating.Interval);
         AddInterval(text, dating, "likely", dating.Likely);
-        Row(text, "conflict", whole.Conflict == 0 ? "0: all windows meet" : WindowWords.Share(whole.Conflict) + " of the evidence is in conflict");
+        Row(text, "conflict", whole.Conflict == 0 ? "0: all windows meet" : WindowWords.Upper(whole.Conflict) + " of the evidence is in conflict");
         Row(text, "over 100 years", Words.Spaced(dating.OverHundredYears.Verdict.ToString()));
         if (dating.Stated is { } claim)
         {
             Row(text, "stated " + claim.Stated.Text, Words.Spaced(claim.Verdict.ToString()) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
         }
     }
+
+    private static string Possible(Dating dating)
+        => dating.Possible is not { } possible ? "nothing: firm evidence excludes itself"
+            : WindowWords.DaysUpTo(possible, dating.AsOfDay) is "any date" ? "any date: nothing firm bounds it"
+            : WindowWords.DaysUpTo(possible, dating.AsOfDay) + ", from firm evidence";
 
     private static void AddInterval(StringBuilder text, PieceDating dating, string name, DatedInterval? interval)
     {
@@ -60,23 +66,34 @@ public static class Explanation
             return;
         }
 
-        string line = UpTo(interval.Window, dating.Dating.AsOfDay);
-        Row(text, name, interval.IsAnyDate ? line : line + "; belief " + WindowWords.Share(interval.Belief) + ", plausibility " + WindowWords.Share(interval.Plausibility)
-            + Sets(dating.Dating, interval));
+        string line = WindowWords.DaysUpTo(interval.Window, dating.Dating.AsOfDay);
+        string shares = "; belief " + WindowWords.Lower(interval.Belief) + ", plausibility " + WindowWords.Upper(interval.Plausibility);
+        Row(text, name, interval.IsAnyDate ? line : line + shares + Sets(dating.Dating, interval));
     }
 
     // Which items set the two ends, by number in the list below.
     private static string Sets(Dating dating, DatedInterval interval)
     {
-        string start = Numbers(dating, w => w.FirstDay != DayNumber.Open && w.FirstDay == interval.Window.FirstDay);
-        string end = interval.EndsToday ? "" : Numbers(dating, w => w.LastDay == interval.Window.LastDay);
+        string start = Numbers(dating, interval.Window.FirstDay, start: true);
+        string end = interval.EndsToday ? "" : Numbers(dating, interval.Window.LastDay, start: false);
         return (start.Length == 0 ? "" : "; starts by " + start) + (end.Length == 0 ? "" : "; ends by " + end);
     }
 
-    private static string Numbers(Dating dating, Func<DateWindow, bool> sets)
-        => string.Join(", ", Enumerable.Range(0, dating.Evidence.Count)
-            .Where(i => dating.Evidence[i].StatedWindows(dating.Assumptions).Any(w => sets(w.Window)))
-            .Select(i => "item " + DateText.Digits(i + 1)));
+    private static string Numbers(Dating dating, int day, bool start)
+        => string.Join(", ", Grounds.Setting(dating, day, start).Select(item => "item " + DateText.Digits(item + 1)));
+
+    private static void AddWhy(StringBuilder text, PieceDating dating)
+    {
+        IReadOnlyList<Reason> why = Statement.WhyReasons(dating);
+        if (why.Count > 0)
+        {
+            text.Append("\n  Why, and what would change it\n");
+            foreach (Reason reason in why)
+            {
+                Paragraph(text, "    ", ReasonText.Of(reason), "      ");
+            }
+        }
+    }
 
     private static void AddParts(StringBuilder text, PieceDating dating)
     {
@@ -88,7 +105,7 @@ public static class Explanation
         text.Append("\n  Parts\n");
         foreach (PartDating part in dating.Parts)
         {
-            string interval = part.Interval is { } answer ? WindowWords.Years(answer) : "no single date";
+            string interval = WindowWords.Years(part.Interval);
             string likely = part.Likely is { } narrower ? ", likely " + WindowWords.Years(narrower) : "";
             string original = part.Original ? "" : "; not original" + (part.Why is null ? "" : " (" + part.Why + ")") + ", left out of the whole";
             Paragraph(text, "    ", part.Part + ": " + interval + likely + original);
@@ -109,7 +126,7 @@ public static class Explanation
             bool isLeftOut = number >= dating.Dating.Evidence.Count;
             string mark = isLeftOut ? "  – " : DateText.Digits(++number).PadLeft(3) + " ";
             string part = evidence.Part is null ? "" : "[" + evidence.Part + "] ";
-            List<string> reasons = [.. EvidenceReasons.Of(evidence).Select(ReasonText.Of)];
+            List<string> reasons = [.. EvidenceReasons.Of(evidence, dating.Reference).Select(ReasonText.Of)];
             Paragraph(text, mark + " ", part + reasons[0], "     ");
             foreach (string reason in reasons.Skip(1))
             {
@@ -121,36 +138,27 @@ public static class Explanation
                 Paragraph(text, "       ", WindowWords.Share(window.Confidence).PadRight(5) + WindowWords.Days(window.Window));
             }
 
-            if (!isLeftOut && evidence.StatedWindows(dating.Dating.Assumptions).Count > 0)
-            {
-                AddInfluence(text, dating, number - 1);
-            }
-
             if (evidence.Source is { } source)
             {
                 Paragraph(text, "       ", "source: " + source, "         ");
             }
+
+            if (evidence.Entries.Count > 0)
+            {
+                Paragraph(text, "       ", "reference: " + string.Join(", ", evidence.Entries), "         ");
+            }
         }
     }
 
-    private static void AddInfluence(StringBuilder text, PieceDating dating, int item)
+    private static void AddDisagreements(StringBuilder text, PieceDating dating)
     {
-        Influence influence = dating.Dating.InfluenceOf(item, dating.Confidence);
-        if (influence.ChangesInterval)
-        {
-            Paragraph(text, "       ", "without it: " + (influence.IntervalWithout is { } without ? WindowWords.Years(without) : "no single date"));
-        }
-    }
-
-    private static void AddDisagreements(StringBuilder text, Dating dating)
-    {
-        if (dating.Disagreements.Count == 0)
+        if (dating.Dating.Disagreements.Count == 0)
         {
             return;
         }
 
         text.Append("\n  What disagrees\n");
-        foreach (Disagreement disagreement in dating.Disagreements)
+        foreach (Disagreement disagreement in dating.Dating.Disagreements)
         {
             Paragraph(text, "    ", ReasonText.Of(Statement.OfDisagreement(dating, disagreement)), "      ");
         }
@@ -161,7 +169,7 @@ public static class Explanation
         text.Append("\n  At each level\n");
         foreach (DatedInterval step in dating.Steps)
         {
-            Paragraph(text, "    ", "up to " + WindowWords.Share(step.Belief).PadRight(5) + UpTo(step.Window, dating.AsOfDay));
+            Paragraph(text, "    ", "up to " + WindowWords.Lower(step.Belief).PadRight(7) + WindowWords.DaysUpTo(step.Window, dating.AsOfDay));
         }
     }
 
@@ -176,13 +184,16 @@ public static class Explanation
             }
         }
 
-        text.Append('\n');
     }
 
-    private static string UpTo(DateWindow window, int asOf)
-        => window.LastDay != asOf ? WindowWords.Days(window)
-            : window.FirstDay == DayNumber.Open ? "any date"
-            : DateText.Words(window.FirstDay) + " or later";
+    private static void AddCautions(StringBuilder text, PieceDating dating)
+    {
+        text.Append('\n');
+        foreach (Reason caution in Phrasing.Cautions(dating))
+        {
+            Paragraph(text, "", ReasonText.Of(caution), "  ");
+        }
+    }
 
     private static void Row(StringBuilder text, string name, string value) => Paragraph(text, "  " + name.PadRight(16), value, new string(' ', 18));
 

@@ -4,7 +4,7 @@ namespace Terminus;
 /// <remarks>
 /// Source: Mastrandrea and others, Guidance Note for Lead Authors of the IPCC Fifth Assessment Report on Consistent Treatment of
 /// Uncertainties (2010), table 1: virtually certain 99–100 %, very likely 90–100 %, likely 66–100 %, more likely than not over 50 %; extremely
-/// likely 95–100 % is its additional term. From memory, text not re-read.
+/// likely 95–100 % is its additional term. The figures were checked against a reprint of the scale, not against the note itself.
 /// </remarks>
 internal static class Likelihood
 {

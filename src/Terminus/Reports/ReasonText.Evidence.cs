@@ -19,8 +19,8 @@ public static partial class ReasonText
         all["evidence.bought-new"] = "Known by {what} of {date}, when it was sold as new: made in the years before.";
         all["evidence.maker-active"] = "Names {maker}, active {period}.";
         all["evidence.model-advertised"] = "The same model is advertised {period} ({what}).";
-        all["evidence.opinion"] = "Opinion of {by}: {window}.";
-        all["evidence.opinion-silent"] = "Opinion of {by}, with no window of its own left.";
+        all["evidence.opinion"] = "{opinion}: {window}.";
+        all["evidence.opinion-silent"] = "{opinion}, with no window of its own left.";
         all["evidence.other"] = "Evidence of kind {kind}.";
     }
 
@@ -36,39 +36,5 @@ public static partial class ReasonText
         all["pieces.adverts-merged"] = "{count} advertisements of one model count as one item, first to last.";
         all["pieces.opinion-same-cause"] = "It rests on {cause}, which is already in evidence, so it is not a second witness.";
         all["pieces.part-not-original"] = "The {part} is not original, so this is left out of the whole.";
-    }
-
-    private static void AddStatement(Dictionary<string, string> all)
-    {
-        all["statement.qualified"] = "The evidence contradicts itself (conflict {conflict}), so no single date is stated.";
-        all["statement.reading"] = "{order} reading, {window}{weight}: {keeps}; it sets aside {setAside}.";
-        all["statement.not-before"] = "Not before {year}.";
-        all["statement.possible"] = "Not before {from} and not after {until}.";
-        all["statement.not-after"] = "Not after {year}.";
-        all["statement.interval"] = "{likelihood} {years} ({confidence}).";
-        all["statement.interval-and-likely"] = "{likelihood} {years} ({confidence}); {likelyWord} {likely} ({likelyConfidence}).";
-        all["statement.any-date"] = "Nothing here dates the piece at {confidence}.";
-        all["statement.any-date-but-likely"] = "Nothing dates the piece at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
-        all["statement.outside-possible"] = "This reaches beyond what firm evidence leaves ({possible}), because what lies inside is contradicted.";
-        all["statement.usage-only"] = "This rests on usage alone: nothing firm bounds it.";
-        all["statement.disagreement"] = "{first} and {second} do not fit ({mass} of the evidence of the two, {level}, {apart} apart): {cause}.";
-        all["statement.after-opinion"] = "{first} lies after the day of the opinion ({mass}).";
-        all["statement.left-out"] = "The {parts} is not original and is dated apart.";
-        all["claim.agrees"] = "The evidence leaves {stated} open: it gives {interval}.";
-        all["claim.too-narrow"] = "{stated} says more than the evidence does: it gives {interval}.";
-        all["claim.contradicted"] = "{stated} is ruled out (plausibility {plausibility}), above all by: {by}";
-        all["claim.contradicted-together"] = "{stated} is ruled out (plausibility {plausibility}) by the items together.";
-        all["cause.unknown"] = "one of the two may be misread or mistaken";
-        all["cause.replaced-part"] = "usually a replaced part";
-        all["cause.married-parts"] = "usually two pieces put together";
-        all["cause.later-engraving"] = "usually an engraving later than the piece, or one that recalls an older event";
-        all["cause.revival"] = "usually an older form made again, or a reproduction";
-        all["cause.pending-left-on"] = "usually pending words left on the die after the grant";
-        all["cause.old-die"] = "usually a mark left on the die after its time";
-        all["cause.misread-mark"] = "usually a misread digit or a mark taken for another";
-        all["cause.record-of-another"] = "usually a record of another piece";
-        all["cause.maker-dates"] = "the maker's dates may be incomplete, or the name is a retailer's";
-        all["cause.old-stock"] = "usually old stock, sold or used up after such forms had gone out";
-        all["cause.after-opinion"] = "it lies after the day of the opinion";
     }
 }

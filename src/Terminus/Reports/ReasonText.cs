@@ -23,12 +23,16 @@ public static partial class ReasonText
     /// <summary>The rule ids that have a template, in alphabetical order.</summary>
     internal static IEnumerable<string> Rules => Templates.Keys.OrderBy(k => k, StringComparer.Ordinal);
 
+    /// <summary>The template of a rule, with its parameters in braces.</summary>
+    internal static string TemplateOf(string rule) => Templates[rule];
+
     private static Dictionary<string, string> All()
     {
         var all = new Dictionary<string, string>(StringComparer.Ordinal);
         AddEvidence(all);
         AddPieces(all);
         AddStatement(all);
+        AddWording(all);
         AddSightings(all);
         AddRegisters(all);
         AddMarks(all);
@@ -37,7 +41,9 @@ public static partial class ReasonText
         return all;
     }
 
-    /// <summary>Replaces each <c>{name}</c> of the template by the parameter of that name.</summary>
+    /// <summary>
+    /// Replaces each <c>{name}</c> of the template by the parameter of that name; a sentence that starts with one gets a capital.
+    /// </summary>
     private static string Fill(string template, Reason reason)
     {
         var text = new StringBuilder(template.Length + 32);
@@ -56,6 +62,12 @@ public static partial class ReasonText
             position = close + 1;
         }
 
-        return text.Append(template, position, template.Length - position).ToString();
+        text.Append(template, position, template.Length - position);
+        if (template.Length > 0 && template[template.Length - 1] == '.')
+        {
+            text[0] = char.ToUpperInvariant(text[0]);
+        }
+
+        return text.ToString();
     }
 }

@@ -37,7 +37,7 @@ public static class ResultDocument
         WriteInterval(json, "likely", dating.Likely);
         json.WriteRounded("conflict", whole.Conflict);
         json.WriteBoolean("qualified", whole.Qualified);
-        WriteDisagreements(json, whole);
+        WriteDisagreements(json, dating);
         if (whole.Qualified)
         {
             WriteReadings(json, whole);
@@ -123,10 +123,10 @@ public static class ResultDocument
         json.WriteEndObject();
     }
 
-    private static void WriteDisagreements(Utf8JsonWriter json, Dating dating)
+    private static void WriteDisagreements(Utf8JsonWriter json, PieceDating dating)
     {
         json.WriteStartArray("disagreements");
-        foreach (Disagreement disagreement in dating.Disagreements)
+        foreach (Disagreement disagreement in dating.Dating.Disagreements)
         {
             json.WriteStartObject();
             json.WriteNumber("first", disagreement.First);
@@ -244,13 +244,13 @@ public static class ResultDocument
         json.WriteStartArray("evidence");
         foreach (Evidence evidence in dating.Dating.Evidence)
         {
-            WriteItem(json, evidence, dating.Dating.Assumptions, EvidenceReasons.Of(evidence));
+            WriteItem(json, evidence, dating.Dating.Assumptions, EvidenceReasons.Of(evidence, dating.Reference));
         }
 
         foreach (Evidence evidence in dating.LeftOut)
         {
             var leftOut = new Reason("pieces.part-not-original", "part", evidence.Part ?? "");
-            WriteItem(json, evidence, dating.Dating.Assumptions, EvidenceReasons.Of(evidence).Append(leftOut));
+            WriteItem(json, evidence, dating.Dating.Assumptions, EvidenceReasons.Of(evidence, dating.Reference).Append(leftOut));
         }
 
         json.WriteEndArray();

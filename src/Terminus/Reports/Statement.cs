@@ -7,6 +7,8 @@ namespace Terminus;
 /// </remarks>
 public static class Statement
 {
+    private const int MostDisagreements = 3;
+
     /// <summary>The statement as reasons, in order.</summary>
     /// <param name="dating">The dated piece.</param>
     public static IReadOnlyList<Reason> Reasons(PieceDating dating)
@@ -15,17 +17,17 @@ public static class Statement
         var said = new List<Reason>();
         if (dating.Dating.Qualified)
         {
-            AddReadings(said, dating.Dating);
+            AddReadings(said, dating);
         }
         else
         {
             AddPossible(said, dating.Dating);
+            AddInterval(said, dating);
         }
 
-        AddInterval(said, dating);
-        foreach (Disagreement disagreement in dating.Dating.Disagreements.Where(d => d.Mass >= dating.Dating.Assumptions.SaidFrom - Combination.Tolerance).Take(3))
+        foreach (Disagreement disagreement in Said(dating.Dating).Take(MostDisagreements))
         {
-            said.Add(OfDisagreement(dating.Dating, disagreement));
+            said.Add(OfDisagreement(dating, disagreement));
         }
 
         foreach (PartDating part in dating.Parts.Where(p => !p.Original))
@@ -40,54 +42,57 @@ public static class Statement
     /// <param name="dating">The dated piece.</param>
     public static string Of(PieceDating dating) => string.Join(" ", Reasons(dating).Select(ReasonText.Of));
 
+    /// <summary>
+    /// Why the answer is what it is, as reasons: what sets its two ends and how firmly, what firm evidence alone leaves, what is set aside, and
+    /// what would change it.
+    /// </summary>
+    /// <param name="dating">The dated piece.</param>
+    public static IReadOnlyList<Reason> WhyReasons(PieceDating dating) => ValueList.Of(Grounds.Of(Guard.NotNull(dating, nameof(dating))));
+
+    /// <summary>The disagreements that are weighty enough to be said.</summary>
+    internal static IEnumerable<Disagreement> Said(Dating dating)
+        => dating.Disagreements.Where(d => d.Mass >= dating.Assumptions.SaidFrom - Combination.Tolerance);
+
+    /// <summary>What stands behind an answer: the day of the opinion, the reference and the house defaults.</summary>
+    internal static string Behind(PieceDating dating)
+        => $"As of {DateText.Words(dating.Dating.AsOfDay)}; reference {string.Join(", ", dating.Reference.Layers)}; "
+            + $"assumptions {dating.Dating.Assumptions}.";
+
     /// <summary>Why two items disagree, and what that usually means.</summary>
-    internal static Reason OfDisagreement(Dating dating, Disagreement disagreement)
-        => disagreement.Second is { } second
+    internal static Reason OfDisagreement(PieceDating dating, Disagreement disagreement)
+    {
+        string first = Name(dating, disagreement.First);
+        return disagreement.Second is { } second
             ? new Reason(
                 "statement.disagreement",
-                "first", Capital(NameOf(dating.Evidence[disagreement.First])),
-                "second", NameOf(dating.Evidence[second]),
-                "mass", WindowWords.Share(disagreement.Mass),
+                "first", first,
+                "second", Name(dating, second),
+                "mass", WindowWords.Lower(disagreement.Mass),
                 "level", disagreement.Level == DisagreementLevel.Face ? "at face value" : "in usage only",
                 "apart", WindowWords.Span(disagreement.DaysApart),
                 "cause", ReasonText.Of(CauseReason(disagreement.Cause)))
-            : new Reason(
-                "statement.after-opinion", "first", Capital(NameOf(dating.Evidence[disagreement.First])), "mass", WindowWords.Share(disagreement.Mass));
-
-    /// <summary>A short name for an item, with its part: <c>the pin (cuff.snap_apart)</c>.</summary>
-    internal static string NameOf(Evidence evidence)
-    {
-        string name = evidence switch
-        {
-            PatentIssued e => "the patent mark" + Bracket(e.Number),
-            PatentPending e => "the pending mark" + Bracket(e.Number),
-            RightRegistered e => "the registration mark" + Bracket(e.Number),
-            FeatureSeen e => "the feature " + e.Feature,
-            MarkInUse e => "the wording " + e.Wording,
-            SubjectShown e => "the subject " + e.Subject,
-            DateInscribed => "the inscribed date",
-            KnownBy e => e.What ?? "the record",
-            MakerActive e => "the maker " + e.Maker,
-            ModelAdvertised => "the advertisements",
-            Opinion e => "the opinion" + (e.By is null ? "" : " of " + e.By),
-            _ => evidence.Kind,
-        };
-        return evidence.Part is null ? name : name + " on the " + evidence.Part;
+            : new Reason("statement.after-opinion", "first", first, "mass", WindowWords.Lower(disagreement.Mass));
     }
 
-    private static void AddReadings(List<Reason> said, Dating dating)
+    /// <summary>A sentence's first letter as a capital.</summary>
+    internal static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text.Substring(1);
+
+    private static string Name(PieceDating dating, int item) => EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference);
+
+    private static void AddReadings(List<Reason> said, PieceDating piece)
     {
-        said.Add(new Reason("statement.qualified", "conflict", WindowWords.Share(dating.Conflict)));
+        Dating dating = piece.Dating;
+        said.Add(new Reason("statement.qualified", "conflict", WindowWords.Lower(dating.Conflict)));
         string[] orders = ["First", "Second"];
         foreach ((Reading reading, string order) in dating.Readings.Take(orders.Length).Zip(orders, (reading, order) => (reading, order)))
         {
             said.Add(new Reason(
                 "statement.reading",
                 "order", order,
-                "window", YearsUpTo(reading.Window, dating.AsOfDay),
-                "weight", reading.Weight is { } weight ? " (weight " + WindowWords.Share(weight) + ")" : "",
-                "keeps", Names(dating, reading.Items),
-                "setAside", Names(dating, reading.SetAside)));
+                "window", WindowWords.YearsUpTo(reading.Window, dating.AsOfDay),
+                "weight", reading.Weight is { } weight ? " (weight " + WindowWords.Lower(weight) + ")" : "",
+                "keeps", Names(piece, reading.Items),
+                "setAside", Names(piece, reading.SetAside)));
         }
     }
 
@@ -98,14 +103,14 @@ public static class Statement
         if (possible.FirstDay == DayNumber.Open)
         {
             said.Add(ends
-                ? new Reason("statement.not-after", "year", WindowWords.YearOf(possible.LastDay))
+                ? new Reason("statement.not-after", "year", DateText.YearOf(possible.LastDay))
                 : new Reason("statement.usage-only"));
         }
         else
         {
             said.Add(ends
-                ? new Reason("statement.possible", "from", WindowWords.YearOf(possible.FirstDay), "until", WindowWords.YearOf(possible.LastDay))
-                : new Reason("statement.not-before", "year", WindowWords.YearOf(possible.FirstDay)));
+                ? new Reason("statement.possible", "from", DateText.YearOf(possible.FirstDay), "until", DateText.YearOf(possible.LastDay))
+                : new Reason("statement.not-before", "year", DateText.YearOf(possible.FirstDay)));
         }
 
         if (dating.Evidence.All(e => e.StatedWindows(dating.Assumptions).Count == 0))
@@ -131,28 +136,22 @@ public static class Statement
         {
             (true, true, _) => new Reason("statement.any-date", "confidence", likelyConfidence),
             (true, _, _) => new Reason(
-                "statement.any-date-but-likely", "confidence", confidence, "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
+                "statement.any-date-but-likely",
+                "confidence", confidence, "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
             (_, _, true) => new Reason("statement.interval", "likelihood", likelihood, "years", years, "confidence", confidence),
             _ => new Reason(
                 "statement.interval-and-likely",
                 "likelihood", likelihood, "years", years, "confidence", confidence,
                 "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
         });
-        if (!interval.InsidePossible && !dating.Dating.Qualified && dating.Dating.Possible is { } possible)
+        if (!interval.InsidePossible && dating.Dating.Possible is { } possible)
         {
-            said.Add(new Reason("statement.outside-possible", "possible", YearsUpTo(possible, dating.Dating.AsOfDay)));
+            said.Add(new Reason("statement.outside-possible", "possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay)));
         }
     }
 
-    private static string YearsUpTo(DateWindow window, int asOf)
-        => WindowWords.Years(window.LastDay == asOf ? DateWindow.OfDays(window.FirstDay, DayNumber.Open) : window);
-
     private static Reason CauseReason(DisagreementCause cause) => new("cause." + Words.Kebab(cause.ToString()));
 
-    private static string Names(Dating dating, IReadOnlyList<int> items)
-        => items.Count == 0 ? "nothing" : string.Join(", ", items.Select(i => NameOf(dating.Evidence[i])));
-
-    private static string Bracket(string? number) => number is null ? "" : " " + number;
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text.Substring(1);
+    private static string Names(PieceDating dating, IReadOnlyList<int> items)
+        => items.Count == 0 ? "nothing" : string.Join(", ", items.Select(item => Name(dating, item)));
 }

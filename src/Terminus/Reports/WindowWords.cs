@@ -1,8 +1,12 @@
+using System.Globalization;
+
 namespace Terminus;
 
-/// <summary>Windows in English words, to the day or to the year.</summary>
+/// <summary>Windows and shares in English words.</summary>
 internal static class WindowWords
 {
+    private const double Thousandths = 1000;
+
     /// <summary>To the day: <c>from 11 July 1961</c>, <c>until 14 June 1962</c>, <c>6 March 1956 to 11 July 1961</c>, <c>any date</c>.</summary>
     internal static string Days(DateWindow window)
         => window.IsAny ? "any date"
@@ -11,20 +15,23 @@ internal static class WindowWords
             : window.FirstDay == window.LastDay ? DateText.Words(window.FirstDay)
             : DateText.Words(window.FirstDay) + " to " + DateText.Words(window.LastDay);
 
-    /// <summary>To the year: <c>1961 or later</c>, <c>1962 or earlier</c>, <c>1956–1961</c>, <c>1961</c>, <c>any date</c>.</summary>
-    internal static string Years(DateWindow window)
-        => window.IsAny ? "any date"
-            : window.FirstDay == DayNumber.Open ? YearOf(window.LastDay) + " or earlier"
-            : window.LastDay == DayNumber.Open ? YearOf(window.FirstDay) + " or later"
-            : YearOf(window.FirstDay) is var first && YearOf(window.LastDay) is var last && first == last ? first
-            : first + "–" + last;
+    /// <summary>To the day, with "or later" where the end is only the day of the opinion.</summary>
+    internal static string DaysUpTo(DateWindow window, int asOf)
+        => window.LastDay != asOf ? Days(window)
+            : window.FirstDay == DayNumber.Open ? "any date"
+            : DateText.Words(window.FirstDay) + " or later";
 
-    /// <summary>An answer to the year, with "or later" where its end is only the day of the opinion.</summary>
-    internal static string Years(DatedInterval interval)
-        => Years(interval.EndsToday ? DateWindow.OfDays(interval.Window.FirstDay, DayNumber.Open) : interval.Window);
+    /// <summary>To the year, with "or later" where the end is only the day of the opinion.</summary>
+    internal static string YearsUpTo(DateWindow window, int asOf)
+        => DateText.Years(window.LastDay == asOf ? DateWindow.OfDays(window.FirstDay, DayNumber.Open) : window);
 
-    /// <summary>A day number's year; years before 1 as written by astronomers (0 is 1 BCE).</summary>
-    internal static string YearOf(int day) => DateText.Digits(DayNumber.Year(day));
+    /// <summary>To the year: <c>1961 or later</c>, <c>1956–1961</c>.</summary>
+    internal static string Years(DateWindow window) => DateText.Years(window);
+
+    /// <summary>An answer to the year; where the conflict is total there is none.</summary>
+    internal static string Years(DatedInterval? interval)
+        => interval is null ? "no single date"
+            : DateText.Years(interval.EndsToday ? DateWindow.OfDays(interval.Window.FirstDay, DayNumber.Open) : interval.Window);
 
     /// <summary>A span of days in words: <c>26 years</c>, <c>5 months</c>, <c>12 days</c>.</summary>
     internal static string Span(int days)
@@ -40,9 +47,19 @@ internal static class WindowWords
         return ends.Length == 0 ? "" : " (" + string.Join(", ", ends) + ")";
     }
 
+    /// <summary>A stated confidence or level, with at most three decimals.</summary>
+    internal static string Share(double value) => Text(value);
+
+    /// <summary>
+    /// A lower probability with at most three decimals, rounded down, so that 0.8996 is never shown as a level that it does not reach.
+    /// </summary>
+    internal static string Lower(double value) => Text(Math.Floor((value + Combination.Tolerance) * Thousandths) / Thousandths);
+
+    /// <summary>An upper probability or a mass of conflict with at most three decimals, rounded up, so that little is never shown as nothing.</summary>
+    internal static string Upper(double value) => Text(Math.Ceiling((value - Combination.Tolerance) * Thousandths) / Thousandths);
+
     private static string? End(string name, int? days)
         => days is null or 0 ? null : name + " " + Span(Math.Abs(days.Value)) + (days > 0 ? " later" : " earlier");
 
-    /// <summary>A confidence or a mass with at most two decimals.</summary>
-    internal static string Share(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Text(double value) => (value + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
 }

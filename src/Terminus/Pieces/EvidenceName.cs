@@ -1,0 +1,53 @@
+namespace Terminus;
+
+/// <summary>What an item is called in a sentence: names of the reference file where it knows them, never an id that has a name.</summary>
+internal static class EvidenceName
+{
+    /// <summary>A short name with the part: <c>the feature swivelling bar on the back</c>.</summary>
+    internal static string Of(Evidence evidence, ReferenceSet reference)
+    {
+        string name = evidence switch
+        {
+            PatentIssued e => "the patent mark" + Spaced(e.Number),
+            PatentPending e => "the pending mark" + Spaced(e.Number),
+            RightRegistered e => "the registration mark" + Spaced(e.Number),
+            FeatureSeen => "the feature " + Thing(evidence, reference),
+            MarkInUse => "the wording " + Thing(evidence, reference),
+            SubjectShown => "the subject " + Thing(evidence, reference),
+            DateInscribed => "the inscribed date",
+            KnownBy => Thing(evidence, reference),
+            MakerActive => "the maker " + Thing(evidence, reference),
+            ModelAdvertised => "the advertisements",
+            Opinion => Thing(evidence, reference),
+            _ => evidence.Kind,
+        };
+        return evidence.Part is null ? name : name + " on the " + evidence.Part;
+    }
+
+    /// <summary>What the item speaks of, without its kind: the feature's name, the wording, the right with its number, the opinion's author.</summary>
+    internal static string Thing(Evidence evidence, ReferenceSet reference) => evidence switch
+    {
+        RightEvidence { Right: null, Number: null } => evidence is RightRegistered ? "a registered right" : "a patent",
+        RightEvidence e => string.Join(" ", new[] { e.Office, e.Right?.Replace('-', ' '), e.Number }.OfType<string>()),
+        FeatureSeen e => FeatureNames(e.Entries, e.Feature, reference),
+        SubjectShown e => FeatureNames(e.Entries, e.Subject, reference),
+        MarkInUse e => reference.Mark(e.Wording) is { } mark ? "\"" + mark.Text + "\"" : e.Wording,
+        MakerActive e => reference.Maker(e.Maker)?.Name ?? e.Maker,
+        KnownBy e => e.What ?? "the record",
+        ModelAdvertised e => e.What ?? "advertisements",
+        Opinion { By: { } by } => "the opinion of " + by,
+        Opinion { Label: { } label } => "the opinion \"" + label + "\"",
+        Opinion { Windows.Count: > 0 } e => "the unsigned opinion for " + DateText.Years(e.Windows[0].Window),
+        Opinion => "the unsigned opinion",
+        _ => evidence.Kind,
+    };
+
+    // An item that stands for two answers to one question rests on the entries of both.
+    private static string FeatureNames(IReadOnlyList<string> entries, string given, ReferenceSet reference)
+    {
+        string names = string.Join(" or ", entries.Select(id => reference.Feature(id)?.Name ?? reference.Mark(id)?.Text).OfType<string>());
+        return names.Length == 0 ? given : names;
+    }
+
+    private static string Spaced(string? number) => number is null ? "" : " " + number;
+}

@@ -1,0 +1,64 @@
+using System.Xml;
+using System.Xml.Linq;
+
+namespace Terminus.Tests.Reports;
+
+public class HtmlPageTest
+{
+    private static readonly XNamespace Html = "http://www.w3.org/1999/xhtml";
+
+    public static TheoryData<string> Pages => [.. Samples.All.Select(HtmlPage.Of), HtmlPage.Of(Samples.All), HtmlPage.Of([])];
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void Of_AnyPieces_IsWellFormedAndFetchesNothing(string page)
+    {
+        XElement root = Parse(page);
+        Assert.Equal("en", root.Attribute("lang")!.Value);
+        Assert.NotEmpty(root.Descendants(Html + "title").First().Value);
+        Assert.Single(root.Descendants(Html + "h1"));
+        Assert.DoesNotContain(root.Descendants().Attributes(), a => a.Name.LocalName is "src");
+        Assert.All(root.Descendants().Attributes("href"), a => Assert.Equal("data:,", a.Value));
+        Assert.StartsWith("default-src 'none';", root.Descendants(Html + "meta").Attributes("content").First().Value, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void Of_AnyPieces_SaysThatItIsAnOpinion(string page)
+        => Assert.Contains("not an appraisal, an authentication or legal advice", page, StringComparison.Ordinal);
+
+    [Fact]
+    public void Of_APiece_HasTheWordsForUseAndEveryItem()
+    {
+        string text = Parse(HtmlPage.Of(Samples.Pending)).Value;
+        Assert.Contains(Statement.Of(Samples.Pending), text, StringComparison.Ordinal);
+        Assert.Contains(Phrasing.ListingLine(Samples.Pending), text, StringComparison.Ordinal);
+        Assert.All(Samples.Pending.Dating.Evidence, e => Assert.Contains(ReasonText.Of(EvidenceReasons.Main(e, Samples.Reference)), text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Of_AnInventory_HasARowAPieceAndAButtonAHeading()
+    {
+        XElement table = Parse(HtmlPage.Of(Samples.All)).Descendants(Html + "table").Single();
+        Assert.Equal(Samples.All.Count, table.Element(Html + "tbody")!.Elements().Count());
+        Assert.All(table.Descendants(Html + "th"), head => Assert.NotEmpty(head.Element(Html + "button")!.Value));
+        Assert.All(table.Descendants(Html + "td"), cell => Assert.NotNull(cell.Attribute("data-key")));
+    }
+
+    [Theory]
+    [InlineData("</title><script>alert(1)</script>")]
+    [InlineData("\u0000 {lone} ]]> -->")]
+    public void Of_AnyTitle_StaysText(string written)
+    {
+        string title = written.Replace("{lone}", "\ud800", StringComparison.Ordinal);
+        PieceDating dating = PieceDating.Of(new Piece(title, title), Samples.AsOf, Samples.Reference);
+        Assert.Empty(Parse(HtmlPage.Of(dating)).Descendants(Html + "script"));
+        Assert.Single(Parse(HtmlPage.Of([dating])).Descendants(Html + "script"));
+    }
+
+    private static XElement Parse(string page)
+    {
+        using var reader = XmlReader.Create(new StringReader(page), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
+        return XElement.Load(reader);
+    }
+}

@@ -1,0 +1,61 @@
+namespace Terminus.Tests.Reports;
+
+public class StatementTest
+{
+    [Fact]
+    public void Of_AGrantedPatent_IsNotBeforeItsIssueAndOpen()
+        => Assert.Equal("Not before 1961. Very likely 1961 or later (0.9); likely 1961–1980 (0.66).", Statement.Of(Samples.Granted));
+
+    [Fact]
+    public void Of_FirmEvidenceThatExcludesItself_BeginsWithTheContradiction()
+    {
+        string said = Statement.Of(Samples.Contradicted);
+        Assert.StartsWith("The evidence contradicts itself (conflict 0.9", said, StringComparison.Ordinal);
+        Assert.Contains("First reading, 1935 or earlier", said, StringComparison.Ordinal);
+        Assert.Contains("Second reading, 1961 or later", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_UnsignedOpinionsThatDisagree_NamesThemByTheirYears()
+    {
+        string said = Statement.Of(Samples.Opinions((1900, 1910, 0.8), (1950, 1960, 0.8)));
+        Assert.Contains("The unsigned opinion for 1900–1910 and the unsigned opinion for 1950–1960 do not fit (0.64 of", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("an opinion", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_APartThatIsNotOriginal_SaysThatItIsDatedApart()
+        => Assert.Contains("The box is not original and is dated apart.", Statement.Of(Samples.Disputed), StringComparison.Ordinal);
+
+    [Fact]
+    public void Of_Features_UsesTheirNamesAndNotTheirIds()
+    {
+        string said = Statement.Of(Samples.Disputed);
+        Assert.Contains("The feature tumbler back on the left and the feature rocker back on the right do not fit", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("cuff.", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhyReasons_APendingPatent_SayWhatSetsBothEndsAndHowFirmly()
+    {
+        string[] why = [.. Statement.WhyReasons(Samples.Pending).Select(ReasonText.Of)];
+        Assert.Equal("The earliest date, 6 March 1956, is set by the pending mark 2999999 on the back (firm, stated at 0.98).", why[0]);
+        Assert.Equal("The latest date, 11 July 1961, is set by the pending mark 2999999 on the back (usage, stated at 0.93).", why[1]);
+        Assert.Contains("Firm evidence alone leaves 6 March 1956 or later; the rest is usage.", why);
+        Assert.Contains("Without the pending mark 2999999 on the back the answer would be: any date.", why);
+    }
+
+    [Fact]
+    public void WhyReasons_NoLatestDate_SayWhatWouldGiveOne()
+        => Assert.Contains("grounds.would-close", Statement.WhyReasons(Samples.Granted).Select(r => r.Rule));
+
+    [Fact]
+    public void WhyReasons_NothingKnown_AreNone() => Assert.Empty(Statement.WhyReasons(Samples.Undated));
+
+    [Fact]
+    public void WhyReasons_AnItemThatDoesNotMeetTheAnswer_IsSetAside()
+    {
+        Reason aside = Statement.WhyReasons(Samples.Opinions((1900, 1910, 0.3), (1950, 1960, 0.97))).Single(r => r.Rule == "grounds.set-aside");
+        Assert.Equal("the unsigned opinion for 1900–1910", aside["items"]);
+    }
+}
