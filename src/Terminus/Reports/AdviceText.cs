@@ -7,6 +7,8 @@ namespace Terminus;
 public static class AdviceText
 {
     private const int MostAnswers = 8;
+    private const int FewAnswers = 3;
+    private const double ShownFrom = 0.01;
 
     /// <summary>The advice, with a line break at its end.</summary>
     /// <param name="advice">The advice.</param>
@@ -50,15 +52,28 @@ public static class AdviceText
         text.Append('\n');
         Explanation.Paragraph(text, "  " + number + "  ", Question(step), "     ");
         Explanation.Paragraph(text, "     ", ReasonText.Of(step.Why));
-        foreach (NextAnswer answer in step.Answers.Where(a => a.Id is not null).Take(MostAnswers).Concat(step.Answers.Where(a => a.Id is null)))
+        List<NextAnswer> named = [.. step.Answers.Where(a => a.Id is not null)];
+        int shown = Math.Min(MostAnswers, Math.Max(FewAnswers, named.Count(a => a.Probability >= ShownFrom)));
+        foreach (NextAnswer answer in named.Take(shown))
         {
-            Explanation.Paragraph(text, "       ", ReasonText.Of(answer.Answer) + " (" + WindowWords.Share(answer.Probability) + "): " + Outcome(answer, dating), "         ");
+            AddAnswer(text, answer, dating);
         }
 
-        if (step.Answers.Count(a => a.Id is not null) is var known && known > MostAnswers)
+        if (named.Count > shown)
         {
-            Explanation.Paragraph(text, "       ", "and " + DateText.Digits(known - MostAnswers) + " more");
+            Explanation.Paragraph(text, "       ", "and " + DateText.Digits(named.Count - shown) + " more, each less likely");
         }
+
+        foreach (NextAnswer none in step.Answers.Where(a => a.Id is null))
+        {
+            AddAnswer(text, none, dating);
+        }
+    }
+
+    private static void AddAnswer(StringBuilder text, NextAnswer answer, PieceDating dating)
+    {
+        string probability = answer.Probability < ShownFrom ? "under " + WindowWords.Share(ShownFrom) : WindowWords.Share(answer.Probability);
+        Explanation.Paragraph(text, "       ", ReasonText.Of(answer.Answer) + " (" + probability + "): " + Outcome(answer, dating), "         ");
     }
 
     private static string Question(NextStep step) => ReasonText.Of(step.Question) + (step.Part is null ? "" : " [" + step.Part + "]");

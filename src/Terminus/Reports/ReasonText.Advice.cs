@@ -11,8 +11,8 @@ public static partial class ReasonText
         all["advice.none-of-these"] = "none of these, or it cannot be told";
         all["advice.no-patent"] = "no patent is named";
         all["advice.worth"] =
-            "It tells {bits} bits on average: the span that holds most of the spread falls from {spread} to {expectedSpread} years, "
-            + "the interval from {interval} to {expectedInterval}, the likely one from {likely} to {expectedLikely}.";
+            "It tells {bits} bits on average. Years in question, now and with the answer: {spread} → {expectedSpread} for most of the spread, "
+            + "{interval} → {expectedInterval} for the interval, {likely} → {expectedLikely} for the likely one.";
         all["advice.no-help"] = "No answer to be expected moves the date ({bits} bits).";
         all["advice.look-again"] = "Look again at items {first} and {second} before anything new: they do not fit, and one of them may be misread.";
         all["advice.look-again-one"] = "Look again at item {first} before anything new: it lies after the day of the opinion.";

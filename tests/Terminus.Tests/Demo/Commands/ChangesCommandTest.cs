@@ -19,7 +19,7 @@ public class ChangesCommandTest
     {
         DemoRun run = DemoRun.WithFile(Old, New, "changes", "{file}", "-", "--format", "json");
         Assert.Equal(1, run.Json.GetProperty("moved").GetInt32());
-        Assert.Equal(-3653, run.Json.GetProperty("changes")[0].GetProperty("interval").GetProperty("endDays").GetInt32());
+        Assert.Equal(-3652, run.Json.GetProperty("changes")[0].GetProperty("interval").GetProperty("endDays").GetInt32());
         Assert.EndsWith("}\n", run.Output, StringComparison.Ordinal);
     }
 
