@@ -7,7 +7,7 @@ public sealed record ChangesItem
     {
         Kind = kind;
         Part = part;
-        Windows = ValueList.Of(windows);
+        Windows = ValueList.Of(windows.Select(w => w.WithConfidence(DocumentWriting.Round(w.Confidence))));
         Entries = ValueList.Of(entries);
     }
 
@@ -17,7 +17,7 @@ public sealed record ChangesItem
     /// <summary>The part, or null for the whole piece.</summary>
     public string? Part { get; }
 
-    /// <summary>The windows it states, widest first, not cut to the day of the opinion.</summary>
+    /// <summary>The windows it states, widest first, not cut to the day of the opinion; confidences to 12 decimals, as results have them.</summary>
     public IReadOnlyList<StatedWindow> Windows { get; }
 
     /// <summary>The ids of the reference file on which it rests; empty where it rests on the piece alone.</summary>

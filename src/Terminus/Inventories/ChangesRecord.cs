@@ -12,7 +12,7 @@ public sealed record ChangesRecord
     {
         Id = id;
         AsOf = asOf;
-        Confidence = confidence;
+        Confidence = DocumentWriting.Round(confidence);
     }
 
     /// <summary>The id of the piece.</summary>

@@ -1,3 +1,5 @@
+using FsCheck.Xunit;
+
 namespace Terminus.Tests.Inventories;
 
 public class ChangesTest
@@ -172,6 +174,20 @@ public class ChangesTest
         Assert.Equal(expected, Read("[\n" + one + ",\n" + one + "]").First());
         Assert.Equal(expected, Read(Lines(Old)).First());
         Assert.Empty(Read(" \n\n"));
+    }
+
+    [Property(Arbitrary = [typeof(Gens)], MaxTest = 50)]
+    public void A_result_reads_back_as_what_it_says_of_its_piece(Piece piece)
+    {
+        PieceDating dating = PieceDating.Of(piece, AsOf, Old);
+        Assert.Equal(ChangesRecord.Of(dating), Read(ResultDocument.ToJson(dating)).Single());
+    }
+
+    [Property(Arbitrary = [typeof(Gens)], MaxTest = 50)]
+    public void A_run_against_itself_in_another_order_moves_nothing(Piece one, Piece other)
+    {
+        ChangesRecord[] run = [ChangesRecord.Of(PieceDating.Of(one with { Id = "one" }, AsOf, Old)), ChangesRecord.Of(PieceDating.Of(other with { Id = "other" }, AsOf, Old))];
+        Assert.All(Changes.Between(run, run.Reverse()), c => Assert.True(c.IsInBoth && !c.HasMoved && c.Causes.Count == 0));
     }
 
     private static ReferenceSet Reference(string version, string clip, string issued, string filed) => ReferenceSet.Empty.With(ReferenceFile.Read($$"""
