@@ -4,7 +4,8 @@ namespace Terminus.Tests.Architecture;
 
 /// <summary>
 /// Holds what the library exports against the approved text, for whichever build is under test: net10.0 and netstandard2.0 export the same.
-/// Where they differ, the text of now is written beside it, as <c>PublicApi.received.txt</c>; DEVELOPERS.md says how to approve it.
+/// Where they differ from it, the text of now is written beside it as <c>PublicApi.received.txt</c>. Read the difference, note in
+/// docs/changelog.md what a user notices, and approve with <c>cd tests/Terminus.Tests/Architecture &amp;&amp; mv PublicApi.received.txt PublicApi.approved.txt</c>.
 /// </summary>
 public class PublicApiTest
 {
