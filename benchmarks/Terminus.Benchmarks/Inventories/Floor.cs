@@ -64,7 +64,7 @@ internal sealed class Floor
         return output;
     }
 
-    private Utf8JsonWriter NewWriter() => new(buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    private Utf8JsonWriter NewWriter() => new(buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true });
 
     private void WriteOne(Utf8JsonWriter json, FloorResult result)
     {
