@@ -63,7 +63,7 @@ internal static class GeneratedReference
 
     internal static int ModelYear(int index) => FirstYear + (index * Years / Models);
 
-    private static string Json()
+    internal static string Json()
     {
         var text = new StringBuilder("{ \"format\": 1, \"name\": \"generated\", \"version\": \"1.0.0\",\n");
         List(text, "features", Features + Subjects, i => i < Features ? Feature(i) : Subject(i - Features));
