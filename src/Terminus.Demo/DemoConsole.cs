@@ -17,11 +17,15 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
     /// <summary>Problems and progress go here.</summary>
     internal TextWriter Errors { get; } = errors;
 
+    /// <summary>Whether somebody watches the error stream on a terminal, so that progress is shown.</summary>
+    internal bool IsWatched { get; init; }
+
     internal int Run(IReadOnlyList<string> arguments)
     {
         var root = new RootCommand("Dates small manufactured things from patent evidence. With no command, it dates the demo inventory and explains one piece.");
         root.SetAction(_ => Safely(() => DemoCommand.Run(this)));
         root.Add(DateCommand.Create(this));
+        root.Add(InventoryCommand.Create(this));
         root.Add(EdtfCommand.Create(this));
         root.Add(ReadCommand.Create(this));
         root.Add(NumberCommand.Create(this));
@@ -59,6 +63,9 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
         return memory.ToArray();
     }
 
+    /// <summary>Opens a file to be read as one goes, or gives standard input for <c>-</c>.</summary>
+    internal Stream OpenInput(string file) => file == "-" ? input : File.OpenRead(file);
+
     /// <summary>Opens a file as text, or standard input for <c>-</c>, to be read as one goes.</summary>
     internal StreamReader OpenText(string file)
         => new(file == "-" ? input : File.OpenRead(file), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: file == "-");
@@ -81,20 +88,28 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
     }
 
     /// <summary>Runs a command; a file that cannot be read or written is a data problem with its name.</summary>
-    internal int Safely(Func<int> run)
+    internal int Safely(Func<int> run) => SafelyAsync(() => Task.FromResult(run())).GetAwaiter().GetResult();
+
+    /// <summary>Runs a command that takes its time, and may be interrupted.</summary>
+    internal async Task<int> SafelyAsync(Func<Task<int>> run)
     {
         try
         {
-            int code = run();
+            int code = await run();
             Output.Flush();
             return code;
+        }
+        catch (OperationCanceledException)
+        {
+            Errors.WriteLine("terminus-demo: interrupted; the answers so far are whole lines.");
+            return ExitCode.Interrupted;
         }
         catch (UsageException wrong)
         {
             Errors.WriteLine("terminus-demo: " + wrong.Message);
             return ExitCode.Usage;
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
         {
             Errors.WriteLine("terminus-demo: " + failure.Message);
             return ExitCode.DataProblems;

@@ -10,4 +10,7 @@ internal static class ExitCode
 
     /// <summary>The command was used wrongly; nothing was done.</summary>
     internal const int Usage = 2;
+
+    /// <summary>Somebody interrupted the run, as shells have it; the answers so far are whole.</summary>
+    internal const int Interrupted = 130;
 }

@@ -1,3 +1,4 @@
 using Terminus.Demo;
 
-return new DemoConsole(Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error).Run(args);
+var console = new DemoConsole(Console.OpenStandardInput(), StandardOutput.Open(), Console.Error) { IsWatched = !Console.IsErrorRedirected };
+return console.Run(args);

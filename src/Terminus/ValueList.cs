@@ -31,6 +31,9 @@ internal sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
         return copy.Length == 0 ? Empty : new ValueList<T>(copy);
     }
 
+    /// <summary>A list of an array that nobody else holds, without a copy.</summary>
+    internal static ValueList<T> Owning(T[] items) => items.Length == 0 ? Empty : new ValueList<T>(items);
+
     public bool Equals(ValueList<T>? other)
     {
         if (ReferenceEquals(this, other))

@@ -21,6 +21,16 @@ internal static class DateText
     /// <summary>A day as <c>1956-03-06</c>.</summary>
     internal static string Iso(LocalDate date) => Iso(DayNumber.Of(date));
 
+    /// <summary>Writes a day as <c>1956-03-06</c> into a text, and returns its length, at most <see cref="LongestIso"/>.</summary>
+    internal static int WriteIso(int dayNumber, Span<char> text)
+    {
+        (int year, int month, int day) = DayNumber.Parts(dayNumber);
+        return Write(year, month, day, text);
+    }
+
+    /// <summary>The most characters of a day of the calendar.</summary>
+    internal const int LongestIso = 16;
+
     /// <summary>A day of a year that may lie outside the calendar, with at least four digits of year.</summary>
     internal static string Iso(long year, int month, int day)
     {
@@ -58,23 +68,20 @@ internal static class DateText
 
     private static int Write(long year, int month, int day, Span<char> text)
     {
-        string digits = Digits(year);
         int position = 0;
-        int start = 0;
-        if (year < 0)
+        if (year is >= 0 and <= 9999)
         {
-            text[position++] = '-';
-            start = 1;
+            for (int unit = 1000; unit > 0; unit /= 10)
+            {
+                text[position++] = (char)('0' + ((int)year / unit % 10));
+            }
         }
-
-        for (int pad = digits.Length - start; pad < 4; pad++)
+        else
         {
-            text[position++] = '0';
-        }
-
-        for (int i = start; i < digits.Length; i++)
-        {
-            text[position++] = digits[i];
+            foreach (char digit in year.ToString("0000", System.Globalization.CultureInfo.InvariantCulture))
+            {
+                text[position++] = digit;
+            }
         }
 
         position = TwoDigits(month, text, position);

@@ -69,6 +69,9 @@ internal ref partial struct DocumentReader
     /// <summary>True when the text stopped being JSON, or the document was over; nothing more can be read.</summary>
     internal readonly bool IsEnded => ended;
 
+    /// <summary>True when the text stopped being JSON, which is then the last problem.</summary>
+    internal bool IsDefective { get; private set; }
+
     /// <summary>What kind of value the reader stands on.</summary>
     internal readonly JsonTokenType Token => ended ? JsonTokenType.None : json.TokenType;
 
@@ -202,6 +205,7 @@ internal ref partial struct DocumentReader
         {
             int offset = position.OffsetOf(defect.LineNumber ?? 0, defect.BytePositionInLine ?? 0);
             Report(offset, JsonDefect.Describe(text, offset, json.CurrentDepth));
+            IsDefective = true;
         }
 
         ended = true;

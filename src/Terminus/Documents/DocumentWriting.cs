@@ -10,8 +10,8 @@ internal static class DocumentWriting
     /// <summary>Indented by two spaces, for people.</summary>
     internal static JsonWriterOptions Indented => new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    /// <summary>On one line, for collections.</summary>
-    internal static JsonWriterOptions Compact => new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    /// <summary>On one line, for collections, where the order of tokens is not checked again.</summary>
+    internal static JsonWriterOptions Compact => new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true };
 
     /// <summary>Writes a document into a string.</summary>
     internal static string ToText(JsonWriterOptions options, Action<Utf8JsonWriter> write)
@@ -58,7 +58,16 @@ internal static class DocumentWriting
 
     /// <summary>A member with a day as <c>1956-03-06</c>, null where the end is open (0).</summary>
     internal static void WriteDay(this Utf8JsonWriter json, string name, int dayNumber)
-        => json.WriteNullable(name, dayNumber == DayNumber.Open ? null : DateText.Iso(dayNumber));
+    {
+        if (dayNumber == DayNumber.Open)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        Span<char> text = stackalloc char[DateText.LongestIso];
+        json.WriteString(name, text.Slice(0, DateText.WriteIso(dayNumber, text)));
+    }
 
     /// <summary>The members <c>notBefore</c> and <c>notAfter</c>, null where the end is open.</summary>
     internal static void WriteWindow(this Utf8JsonWriter json, DateWindow window)

@@ -23,6 +23,7 @@ internal static class Spelling
             return null;
         }
 
+        string sought = word.ToLowerInvariant();
         string? nearest = null;
         int least = Math.Max(1, word.Length / 3) + 1;
         foreach (string candidate in words)
@@ -32,7 +33,7 @@ internal static class Spelling
                 continue;
             }
 
-            int distance = Distance(word.ToLowerInvariant(), candidate.ToLowerInvariant());
+            int distance = Distance(sought, candidate.ToLowerInvariant());
             if (distance < least)
             {
                 least = distance;

@@ -30,6 +30,13 @@ public sealed record EvidenceDate
         IsUncertain = isUncertain;
     }
 
+    private EvidenceDate(DateWindow window, bool isApproximate, bool isUncertain)
+    {
+        Windows = ValueList<StatedWindow>.Owning([new StatedWindow(window, 1)]);
+        IsApproximate = isApproximate;
+        IsUncertain = isUncertain;
+    }
+
     /// <summary>The nested windows, widest first; at least one.</summary>
     public IReadOnlyList<StatedWindow> Windows { get; }
 
@@ -46,7 +53,7 @@ public sealed record EvidenceDate
     public static EvidenceDate On(LocalDate date) => In(DateWindow.On(date));
 
     /// <summary>A date known to lie in a window, such as a year.</summary>
-    public static EvidenceDate In(DateWindow window) => new([new StatedWindow(window, 1)]);
+    public static EvidenceDate In(DateWindow window) => new(window, isApproximate: false, isUncertain: false);
 
     /// <summary>A date known to the year.</summary>
     /// <param name="year">From -9998 to 9999.</param>
@@ -58,7 +65,7 @@ public sealed record EvidenceDate
     public static EvidenceDate From(EdtfDate date)
     {
         Guard.NotNull(date, nameof(date));
-        return new EvidenceDate([new StatedWindow(date.Window ?? DateWindow.Any, 1)], date.IsApproximate, date.IsUncertain);
+        return new EvidenceDate(date.Window ?? DateWindow.Any, date.IsApproximate, date.IsUncertain);
     }
 
     /// <summary>Reads an EDTF expression, such as <c>1955~</c> or <c>1961-07-11</c>.</summary>

@@ -20,13 +20,13 @@ public sealed record Reason
             throw new ArgumentException("The parameters of a reason are names and values in turn.", nameof(parameters));
         }
 
-        var pairs = new List<KeyValuePair<string, string>>(parameters.Length / 2);
-        for (int i = 0; i < parameters.Length; i += 2)
+        var pairs = new KeyValuePair<string, string>[parameters.Length / 2];
+        for (int i = 0; i < pairs.Length; i++)
         {
-            pairs.Add(new KeyValuePair<string, string>(parameters[i], parameters[i + 1]));
+            pairs[i] = new KeyValuePair<string, string>(parameters[2 * i], parameters[(2 * i) + 1]);
         }
 
-        Parameters = ValueList.Of(pairs);
+        Parameters = ValueList<KeyValuePair<string, string>>.Owning(pairs);
     }
 
     /// <summary>The stable id of the rule.</summary>

@@ -14,7 +14,12 @@ internal static class OneCause
     /// <summary>The items of one dating with each cause once, in the order of the first of each.</summary>
     internal static List<Evidence> Merge(IEnumerable<Evidence> items, ReferenceSet reference, Assumptions house)
     {
-        List<Evidence> merged = [.. items.Distinct()];
+        List<Evidence> merged = Once(items);
+        if (merged.Count <= 1)
+        {
+            return merged;
+        }
+
         merged = Group(merged, CarriedKey, group => Newest(group, reference, house));
         merged = MarksWithTheirFeatures(merged, reference);
         merged = Group(merged, EntryKey, group => First(group, reference));
@@ -22,14 +27,42 @@ internal static class OneCause
         return Opinions(merged);
     }
 
+    // Hashing an item costs more than comparing it with a few others, most of which are of another kind.
+    private static List<Evidence> Once(IEnumerable<Evidence> items)
+    {
+        const int FewItems = 16;
+        List<Evidence> all = [.. items];
+        if (all.Count > FewItems)
+        {
+            return [.. all.Distinct()];
+        }
+
+        for (int i = all.Count - 1; i > 0; i--)
+        {
+            if (all.IndexOf(all[i]) < i)
+            {
+                all.RemoveAt(i);
+            }
+        }
+
+        return all;
+    }
+
     // Replaces each group of items with one key by one item, in the place of its first.
     private static List<Evidence> Group(List<Evidence> items, Func<Evidence, string?> keyOf, Func<List<Evidence>, Evidence> merge)
     {
+        string?[] keys = [.. items.Select(keyOf)];
+        if (!HasTwice(keys))
+        {
+            return items;
+        }
+
         var result = new List<Evidence>(items.Count);
         var places = new Dictionary<string, (int Place, List<Evidence> Members)>(StringComparer.Ordinal);
-        foreach (Evidence item in items)
+        for (int i = 0; i < items.Count; i++)
         {
-            if (keyOf(item) is not { } key)
+            Evidence item = items[i];
+            if (keys[i] is not { } key)
             {
                 result.Add(item);
             }
@@ -52,6 +85,25 @@ internal static class OneCause
         return result;
     }
 
+    private static bool HasTwice(string?[] keys)
+    {
+        const int FewKeys = 16;
+        if (keys.Length > FewKeys)
+        {
+            return true;
+        }
+
+        for (int i = 1; i < keys.Length; i++)
+        {
+            if (keys[i] is not null && Array.IndexOf(keys, keys[i], 0, i) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static string? CarriedKey(Evidence item) => item is RightEvidence ? item.Kind + "\n" + item.Part : null;
 
     private static Evidence Newest(List<Evidence> members, ReferenceSet reference, Assumptions house)
@@ -71,6 +123,11 @@ internal static class OneCause
 
     private static List<Evidence> MarksWithTheirFeatures(List<Evidence> items, ReferenceSet reference)
     {
+        if (!items.Exists(item => item is FeatureSeen))
+        {
+            return items;
+        }
+
         List<Evidence> result = [.. items];
         for (int i = 0; i < result.Count; i++)
         {
@@ -147,6 +204,11 @@ internal static class OneCause
 
     private static List<Evidence> Opinions(List<Evidence> items)
     {
+        if (!items.Exists(item => item is Opinion))
+        {
+            return items;
+        }
+
         var result = new List<Evidence>(items);
         var entries = new HashSet<string>(items.Where(i => i is not Opinion).SelectMany(i => i.Entries), StringComparer.Ordinal);
         foreach (Opinion opinion in items.OfType<Opinion>().OrderByDescending(o => o.Windows.Count == 0 ? 0 : o.Windows[0].Confidence).ToList())

@@ -106,18 +106,27 @@ public sealed class PieceDating
         }
 
         Dating whole = DateItems(items.Where(item => !IsLeftOut(item)), report: true);
+
+        // A part that shows everything there is has the answer of the whole.
+        Dating DatePart(string part)
+            => notOriginal.Count == 0 && items.TrueForAll(item => IsOfPart(item, part))
+                ? whole
+                : DateItems(items.Where(item => IsOfPart(item, part)), report: false);
+
         List<PartDating> parts =
         [
             .. PartsWithEvidence(piece, items).Select(part => new PartDating(
                 part,
                 !notOriginal.Contains(part),
                 piece.Parts.FirstOrDefault(p => string.Equals(p.Part, part, StringComparison.Ordinal))?.Why,
-                DateItems(items.Where(item => item.Part is null || string.Equals(item.Part, part, StringComparison.Ordinal)), report: false),
+                DatePart(part),
                 confidence)),
         ];
-        List<Evidence> leftOut = OneCause.Merge(items.Where(IsLeftOut), reference, assumptions);
+        List<Evidence> leftOut = notOriginal.Count == 0 ? [] : OneCause.Merge(items.Where(IsLeftOut), reference, assumptions);
         return new PieceDating(piece, whole, parts, leftOut, problems, reference, confidence);
     }
+
+    private static bool IsOfPart(Evidence item, string part) => item.Part is null || string.Equals(item.Part, part, StringComparison.Ordinal);
 
     private static IEnumerable<string> PartsWithEvidence(Piece piece, List<Evidence> items)
     {

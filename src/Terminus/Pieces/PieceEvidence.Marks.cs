@@ -3,7 +3,7 @@ namespace Terminus;
 /// <content>Marks: what a mark that names its patent says, what its text says, and which marks of the reference file it holds.</content>
 internal sealed partial class PieceEvidence
 {
-    private void AddMark(PieceMark mark, string path)
+    private void AddMark(PieceMark mark, EntryPath path)
     {
         PatentEntry? named = Named(mark, path);
         Inscription? inscription = mark.Text is null ? null : Inscription.Read(mark.Text, registers);
@@ -30,7 +30,7 @@ internal sealed partial class PieceEvidence
         }
     }
 
-    private PatentEntry? Named(PieceMark mark, string path)
+    private PatentEntry? Named(PieceMark mark, EntryPath path)
     {
         if (mark.Patent is null)
         {
@@ -47,7 +47,7 @@ internal sealed partial class PieceEvidence
     }
 
     // A mark that names its patent speaks of filing and issue; which of the two depends on whether it says "pending".
-    private void AddPatent(PatentEntry patent, string? part, bool pending, string path)
+    private void AddPatent(PatentEntry patent, string? part, bool pending, EntryPath path)
     {
         EvidenceDate? issued = ToDate(patent.Issued);
         if (pending)

@@ -6,6 +6,8 @@ namespace Terminus;
 /// </summary>
 internal sealed partial class PieceEvidence
 {
+    private const int MostSuggestions = 20;
+
     private readonly ReferenceSet reference;
     private readonly RegisterSet registers = RegisterSet.BuiltIn;
     private readonly Assumptions house;
@@ -33,15 +35,15 @@ internal sealed partial class PieceEvidence
         return (all.items, all.problems);
     }
 
-    private static void Each<T>(IReadOnlyList<T> list, string member, Action<T, string> add)
+    private static void Each<T>(IReadOnlyList<T> list, string member, Action<T, EntryPath> add)
     {
         for (int i = 0; i < list.Count; i++)
         {
-            add(list[i], "$" + member + "[" + DateText.Digits(i) + "]");
+            add(list[i], new EntryPath(member, i));
         }
     }
 
-    private void AddFeature(PieceFeature feature, string path)
+    private void AddFeature(PieceFeature feature, EntryPath path)
     {
         if (reference.Feature(feature.Feature) is not { } entry)
         {
@@ -108,7 +110,7 @@ internal sealed partial class PieceEvidence
         return (EvidenceDate.InYear(year), new Reason("pieces.from-filing-year", "patent", first.Id, "year", DateText.Digits(year)));
     }
 
-    private void AddSubject(PieceSubject subject, string path)
+    private void AddSubject(PieceSubject subject, EntryPath path)
     {
         if (reference.Feature(subject.Subject) is not { } entry)
         {
@@ -125,13 +127,13 @@ internal sealed partial class PieceEvidence
         items.Add(new SubjectShown(entry.Id, firstExisted, entry.GradeCounted, subject.Part, entry.Source, [entry.Id]));
     }
 
-    private void AddInscription(PieceInscription inscription, string path)
+    private void AddInscription(PieceInscription inscription, EntryPath path)
         => items.Add(new DateInscribed(EvidenceDate.From(inscription.Date), inscription.Of, inscription.Text, inscription.Part));
 
-    private void AddRecord(PieceRecord record, string path)
+    private void AddRecord(PieceRecord record, EntryPath path)
         => items.Add(new KnownBy(EvidenceDate.From(record.Date), record.What, record.BoughtNew, record.Part, record.What));
 
-    private void AddMaker(PieceMaker maker, string path)
+    private void AddMaker(PieceMaker maker, EntryPath path)
     {
         if (reference.Maker(maker.Maker) is not { } entry)
         {
@@ -184,7 +186,7 @@ internal sealed partial class PieceEvidence
         }
     }
 
-    private void AddOpinion(PieceOpinion opinion, string path)
+    private void AddOpinion(PieceOpinion opinion, EntryPath path)
     {
         var windows = new List<StatedWindow>();
         for (int i = 0; i < opinion.Windows.Count; i++)
@@ -217,9 +219,10 @@ internal sealed partial class PieceEvidence
         items.Add(new Opinion(windows, opinion.By, opinion.RestsOn, opinion.Label, opinion.Part, opinion.By));
     }
 
+    // Only the first few get a suggestion: looking for one takes time, and a list of strangers needs none.
     private void Unknown(string what, string id, string path, IEnumerable<string> known)
         => problems.Add(new DocumentProblem(
-            $"The {what} \"{id}\" is not in the reference file.{Spelling.Suggest(id, [.. known])}", path));
+            $"The {what} \"{id}\" is not in the reference file.{(problems.Count < MostSuggestions ? Spelling.Suggest(id, known) : "")}", path));
 
     private static EvidenceDate? ToDate(EdtfDate? date) => date is null ? null : EvidenceDate.From(date);
 

@@ -1,0 +1,69 @@
+using System.Diagnostics;
+using Terminus.Demo.Csv;
+
+namespace Terminus.Demo.Commands;
+
+/// <summary>One run over a collection: from what to what, with progress where somebody watches and a summary at the end.</summary>
+internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySummary>
+{
+    private const int ProgressEveryMilliseconds = 200;
+
+    private readonly Stopwatch sinceReport = Stopwatch.StartNew();
+    private bool isShown;
+
+    internal required string File { get; init; }
+
+    internal required string? Output { get; init; }
+
+    internal required bool IsCsv { get; init; }
+
+    internal required bool AnswersCsv { get; init; }
+
+    internal required InventoryOptions Options { get; init; }
+
+    internal async Task<int> RunAsync(DatingSettings settings, CancellationToken cancellation)
+    {
+        if (Output is not null && File != "-" && Path.GetFullPath(Output) == Path.GetFullPath(File))
+        {
+            throw new UsageException("--output is the collection itself, which would be lost.");
+        }
+
+        using Stream source = console.OpenInput(File);
+        using Stream lines = IsCsv ? CsvPieces.AsJsonLines(source, cancellation) : source;
+        using WholeLinesFile? file = Output is null ? null : new WholeLinesFile(Output);
+        Stream results = file ?? console.Output;
+        InventorySummary summary;
+        try
+        {
+            summary = AnswersCsv
+                ? await CsvResults.WriteAsync(Inventory.DateAsync(lines, Options, cancellation), results, this)
+                : await Inventory.WriteAsync(lines, results, Options, this, cancellation);
+        }
+        finally
+        {
+            ClearProgress();
+        }
+
+        await console.Errors.WriteLineAsync(summary.ToString());
+        return settings.HasProblems || summary.Refused + summary.WithProblems > 0 ? ExitCode.DataProblems : ExitCode.Fine;
+    }
+
+    /// <summary>Shows how far the run is, on a terminal only.</summary>
+    public void Report(InventorySummary value)
+    {
+        if (console.IsWatched && sinceReport.ElapsedMilliseconds >= ProgressEveryMilliseconds)
+        {
+            sinceReport.Restart();
+            isShown = true;
+            console.Errors.Write(FormattableString.Invariant($"\r{value.Lines:N0} lines"));
+        }
+    }
+
+    private void ClearProgress()
+    {
+        if (isShown)
+        {
+            console.Errors.Write("\r                              \r");
+        }
+    }
+}

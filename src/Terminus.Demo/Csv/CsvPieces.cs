@@ -1,0 +1,72 @@
+using System.Buffers;
+using System.IO.Pipelines;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using nietras.SeparatedValues;
+
+namespace Terminus.Demo.Csv;
+
+/// <summary>Turns a collection in CSV into piece documents, one a line, as they are asked for. What is wrong is then said of the documents.</summary>
+internal static class CsvPieces
+{
+    private const int FlushFrom = 64 * 1024;
+
+    /// <summary>The piece documents of a collection. The separator is the one the header has: a comma, a semicolon or a tab.</summary>
+    internal static Stream AsJsonLines(Stream csv, CancellationToken cancellation)
+    {
+        var pipe = new Pipe();
+        _ = Task.Run(() => FillAsync(csv, pipe.Writer, cancellation), cancellation);
+        return pipe.Reader.AsStream();
+    }
+
+    // A failure goes through the pipe to whoever reads from it.
+    private static async Task FillAsync(Stream csv, PipeWriter output, CancellationToken cancellation)
+    {
+        Exception? failure = null;
+        try
+        {
+            await WriteRowsAsync(csv, output, cancellation);
+        }
+        catch (Exception wrong) when (wrong is IOException or InvalidDataException or OperationCanceledException)
+        {
+            failure = wrong;
+        }
+        catch (Exception wrong) when (wrong is ArgumentException or NotSupportedException or InvalidOperationException)
+        {
+            failure = new InvalidDataException("The collection cannot be read as CSV: " + wrong.Message, wrong);
+        }
+
+        await output.CompleteAsync(failure);
+    }
+
+    private static async Task WriteRowsAsync(Stream csv, PipeWriter output, CancellationToken cancellation)
+    {
+        using var text = new StreamReader(csv, new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: true);
+        using SepReader rows = Sep.Reader(o => o with { Unescape = true, DisableColCountCheck = true }).From(text);
+        var columns = new CsvColumns(rows.Header.ColNames);
+        using var json = new Utf8JsonWriter(output, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        while (rows.MoveNext())
+        {
+            Write(json, columns, rows.Current);
+            await json.FlushAsync(cancellation);
+            json.Reset();
+            output.Write("\n"u8);
+            if (output.UnflushedBytes >= FlushFrom)
+            {
+                await output.FlushAsync(cancellation);
+            }
+        }
+    }
+
+    private static void Write(Utf8JsonWriter json, CsvColumns columns, SepReader.Row row)
+    {
+        var cells = new string[row.ColCount];
+        for (int i = 0; i < cells.Length; i++)
+        {
+            cells[i] = row[i].ToString();
+        }
+
+        columns.Write(json, cells);
+    }
+}
