@@ -42,8 +42,9 @@ internal sealed partial class ConsoleSession : IDisposable
             output.SetLength(0);
         }
 
-        string answer = Encoding.UTF8.GetString(output.ToArray()) + errors;
-        return answer.Replace(folder.FullName + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
+        // Blank lines at the end of an answer are not shown.
+        string answer = (Encoding.UTF8.GetString(output.ToArray()).TrimEnd('\n') + "\n" + errors).Trim('\n');
+        return answer.Length == 0 ? "" : answer.Replace(folder.FullName + Path.DirectorySeparatorChar, "", StringComparison.Ordinal) + "\n";
     }
 
     // The file, written there first where it is one that the pages show.

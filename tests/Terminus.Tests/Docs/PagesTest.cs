@@ -16,22 +16,17 @@ public sealed partial class PagesTest
     [MemberData(nameof(Pages))]
     public void Samples_CompiledAndRun_AreWhatThePageShows(string name)
     {
-        DocPage page = DocPage.Named(name);
-        Approve(page, block =>
+#if !LIBRARY_NETSTANDARD
+        using var session = new ConsoleSession();
+#endif
+        Approve(DocPage.Named(name), block =>
             block.IsSample ? block.Usings + SampleCode.Text(block.Value)
             : block.IsOutput ? SampleCode.Output(block.Value)
+#if !LIBRARY_NETSTANDARD
+            : block.IsConsole ? session.Replay(block)
+#endif
             : null);
     }
-
-#if !LIBRARY_NETSTANDARD
-    [Theory]
-    [MemberData(nameof(Pages))]
-    public void Commands_RunInOrder_AnswerWhatThePageShows(string name)
-    {
-        using var session = new ConsoleSession();
-        Approve(DocPage.Named(name), block => block.IsConsole ? session.Replay(block) : null);
-    }
-#endif
 
     [Fact]
     public void Samples_All_StandOnAPage()
