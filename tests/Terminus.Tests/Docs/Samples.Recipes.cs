@@ -31,6 +31,23 @@ internal static partial class Samples
         Console.WriteLine("unread: " + string.Join(" ", inscription.Unread.Select(rest => rest.Text.Trim())));
     }
 
+    internal static void MarksToEvidence(TextWriter Console)
+    {
+        Inscription read = Inscription.Read("PAT. APR. 17-94 / PAT. PEND. / 1/20 12K G.F.");
+        foreach (Evidence item in read.ToEvidence(part: "back"))
+        {
+            Console.WriteLine($"{item.Kind}: {string.Join("; ", item.StatedWindows(Assumptions.House))}");
+        }
+    }
+
+    internal static void KindsOfObject(TextWriter Console)
+    {
+        foreach (QuestionEntry question in ReferenceSet.BuiltIn.Questions)
+        {
+            Console.WriteLine($"{(question.Objects.Count == 0 ? "anything" : string.Join(", ", question.Objects))}: {question.Text}");
+        }
+    }
+
     internal static void StatedDates(TextWriter Console)
     {
         var asOf = new LocalDate(2026, 11, 25);
