@@ -43,9 +43,9 @@ internal static partial class Samples
 
     internal static void OneCause(TextWriter Console)
     {
-        // One catalogue is right seven times in ten. Three pages on the web copied it.
+        // One catalogue is right six times in ten. Three pages on the web copied it.
         DateWindow window = DateWindow.BetweenYears(1948, 1954);
-        Opinion[] copies = [new(window, 0.7, by: "page A"), new(window, 0.7, by: "page B"), new(window, 0.7, by: "page C")];
+        Opinion[] copies = [new(window, 0.6, by: "page A"), new(window, 0.6, by: "page B"), new(window, 0.6, by: "page C")];
         var asOf = new LocalDate(2026, 11, 25);
         Console.WriteLine($"as three witnesses: {Dating.Of(copies, asOf).Belief(window):0.000}");
         Console.WriteLine($"as one:             {Dating.Of(copies.Take(1), asOf).Belief(window):0.000}");

@@ -25,7 +25,8 @@ internal static partial class Samples
         Inscription inscription = Inscription.Read("PAT. APR. 17-94 / MADE IN OCCUPIED JAPAN / No 12");
         foreach (Mark mark in inscription.Marks)
         {
-            Console.WriteLine($"{mark.KindName,-12} \"{mark.Text}\": {mark.Windows.LastOrDefault()}");
+            string windows = mark.Windows.Count == 0 ? "no date" : string.Join("; ", mark.Windows);
+            Console.WriteLine($"{mark.KindName,-12} \"{mark.Text}\": {windows}");
         }
 
         Console.WriteLine("unread: " + string.Join(" ", inscription.Unread.Select(rest => rest.Text.Trim())));
