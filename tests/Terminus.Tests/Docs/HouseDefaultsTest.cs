@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using NodaTime;
 
 namespace Terminus.Tests.Docs;
 
 /// <summary>The table of imagined pieces in docs/house-defaults.md against the answers that the house defaults give.</summary>
-public class HouseDefaultsTest
+public partial class HouseDefaultsTest
 {
     private const string Page = "docs/house-defaults.md";
 
@@ -22,6 +23,18 @@ public class HouseDefaultsTest
     {
         Assert.All(Dated(), d => Assert.Empty(d.Problems));
         Assert.InRange(Dated().Count, 24, 32);
+    }
+
+    [Fact]
+    public void Guide_TableOfKinds_HasTheFiguresOfTheHouse()
+    {
+        IEnumerable<double> house = typeof(Assumptions).GetProperties()
+            .Where(p => p.PropertyType == typeof(double) && p.Name is not (nameof(Assumptions.FirmAt) or nameof(Assumptions.SaidFrom) or nameof(Assumptions.QualifiedAbove)))
+            .Select(p => (double)p.GetValue(Assumptions.House)!);
+        string guide = DocPage.Named("docs/guide.md").Text;
+        string section = guide[guide.IndexOf("\n## Kinds of evidence", StringComparison.Ordinal)..guide.IndexOf("In a program the kinds are types", StringComparison.Ordinal)];
+        IEnumerable<double> shown = Figure().Matches(section).Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture));
+        Assert.Equal(house.Distinct().Order(), shown.Distinct().Order());
     }
 
     private static List<PieceDating> Dated()
@@ -50,6 +63,9 @@ public class HouseDefaultsTest
 
     private static string Conflict(PieceDating dating)
         => (Math.Floor(dating.Dating.Conflict * 100) / 100).ToString("0.##", CultureInfo.InvariantCulture) + (dating.Dating.Qualified ? ", qualified" : "");
+
+    [GeneratedRegex(@"0\.\d+")]
+    private static partial Regex Figure();
 
     private static string Year(int year) => year.ToString(CultureInfo.InvariantCulture);
 }

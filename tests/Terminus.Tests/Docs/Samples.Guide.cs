@@ -28,7 +28,7 @@ internal static partial class Samples
         Dating dating = Dating.Of(evidence, asOf: new LocalDate(2026, 11, 25));
         Console.WriteLine($"possible   {dating.Possible}");
         Console.WriteLine($"at 0.9     {dating.Interval(0.9)}");
-        Console.WriteLine($"at 0.99    {dating.Interval(0.99)}");
+        Console.WriteLine($"at 0.99    {dating.Interval(0.99)}, inside possible: {dating.Interval(0.99)?.InsidePossible}");
         Console.WriteLine(dating.InfluenceOf(1, 0.9));
     }
 
