@@ -16,7 +16,10 @@ internal sealed record DocBlock(string Language, string Attribute, string Value,
     internal bool IsConsole => Language == "console";
 
     /// <summary>The leading <c>using</c> lines of a sample, with the blank line after them.</summary>
-    internal string Usings => string.Concat(Lines.TakeWhile(l => l.StartsWith("using ", StringComparison.Ordinal) || l.Length == 0).Select(l => l + "\n"));
+    internal string Usings => string.Concat(Lines.TakeWhile(l => IsUsing(l) || l.Length == 0).Select(l => l + "\n"));
+
+    // A directive, not a declaration that disposes.
+    private static bool IsUsing(string line) => line.StartsWith("using ", StringComparison.Ordinal) && !line.Contains('=', StringComparison.Ordinal);
 
     internal IEnumerable<string> Lines => Text.Split('\n').SkipLast(1);
 }

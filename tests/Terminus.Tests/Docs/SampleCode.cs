@@ -35,7 +35,7 @@ internal static class SampleCode
     {
         using var culture = new CultureScope("");
         using var console = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
-        Method(name).Invoke(null, [console]);
+        (Method(name).Invoke(null, [console]) as Task)?.GetAwaiter().GetResult();
         return console.ToString();
     }
 

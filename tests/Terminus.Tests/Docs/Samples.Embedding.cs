@@ -43,6 +43,16 @@ internal static partial class Samples
         }
     }
 
+    internal static async Task WholeCollection(TextWriter Console)
+    {
+        using var lines = new MemoryStream(File.ReadAllBytes("estate.jsonl"));
+        var options = new InventoryOptions(asOf: new LocalDate(2026, 11, 25));
+        await foreach (InventoryResult result in Inventory.DateAsync(lines, options))
+        {
+            Console.WriteLine(result.Dating is { } dating ? $"{dating.Piece.Id}  {dating.Interval}" : $"no piece: {result.Error!.Message}");
+        }
+    }
+
     internal static void Fields(TextWriter Console)
     {
         Piece piece = Piece.Read(File.ReadAllBytes("qh-101.json")).OrThrow();
