@@ -19,6 +19,9 @@ internal sealed class LineReader(Stream stream)
     private bool isEnded;
     private bool isSkipping;
 
+    /// <summary>How many bytes of the stream can be held at once.</summary>
+    internal int BufferLength => buffer.Length;
+
     /// <summary>The next lines that are not blank, or null at the end of the stream.</summary>
     internal async Task<LineBatch?> ReadAsync(CancellationToken cancellation)
     {

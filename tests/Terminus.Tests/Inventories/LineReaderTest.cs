@@ -25,4 +25,21 @@ public sealed class LineReaderTest
 
         Assert.Equal(expected.Length, lines);
     }
+
+    [Fact]
+    public async Task ReadAsync_LineBeyondTheLimit_IsNotKept()
+    {
+        var reader = new LineReader(new RepeatedStream((byte)'a', 50L * 1024 * 1024, [(byte)'\n']));
+        int lines = 0;
+        while (await reader.ReadAsync(default) is { } batch)
+        {
+            using (batch)
+            {
+                lines += batch.Count;
+            }
+        }
+
+        Assert.Equal(1, lines);
+        Assert.InRange(reader.BufferLength, 0, 2 * Inventory.LongestLine);
+    }
 }
