@@ -27,14 +27,9 @@ internal static class DateCommand
         var dated = new List<PieceDating>();
         foreach (DocumentResult<Piece> read in pieces)
         {
-            if (settings.Date(read) is { } dating)
+            if (settings.DateAndReport(read, console) is { } dating)
             {
                 dated.Add(dating);
-                settings.Report(dating.Problems, console);
-            }
-            else
-            {
-                settings.Report(read.Problems, console);
             }
         }
 

@@ -86,6 +86,17 @@ internal sealed class DatingSettings
 
     internal PieceDating? Date(DocumentResult<Piece> read) => PieceDating.Of(read, AsOf, Reference, Assumptions, Confidence);
 
+    /// <summary>Dates a piece and reports its problems; one without a place in a file is shown under the id of the piece.</summary>
+    internal PieceDating? DateAndReport(DocumentResult<Piece> read, DemoConsole console)
+    {
+        PieceDating? dating = Date(read);
+        IEnumerable<DocumentProblem> problems = dating is null
+            ? read.Problems
+            : dating.Problems.Select(p => p.Line > 0 ? p : new DocumentProblem(p.Message, p.Path, dating.Piece.Id));
+        Report([.. problems], console);
+        return dating;
+    }
+
     internal void Report(IReadOnlyList<DocumentProblem> problems, DemoConsole console)
     {
         foreach (DocumentProblem problem in problems)

@@ -14,17 +14,15 @@ internal static class DemoCommand
             Confidence = PieceDating.UsualConfidence,
             Reference = ReferenceSet.BuiltIn.With(ReferenceFile.Read(Resource("reference.json"), "reference.json").OrThrow()),
         };
-        List<PieceDating> dated = [.. Piece.ReadAll(Resource("inventory.json"), "inventory.json").Select(settings.Date).OfType<PieceDating>()];
+        List<PieceDating> dated =
+        [
+            .. Piece.ReadAll(Resource("inventory.json"), "inventory.json").Select(read => settings.DateAndReport(read, console)).OfType<PieceDating>(),
+        ];
         console.WriteLine("The Quarry House collection: invented pieces with invented makers, marks and patents.");
         console.WriteLine("");
         console.WriteLine(InventoryTable.Of(dated));
         console.WriteLine("");
         console.WriteLine(Explanation.Of(dated.First(d => d.Piece.Id == Explained), steps: true));
-        foreach (PieceDating dating in dated)
-        {
-            settings.Report([.. dating.Problems.Select(p => new DocumentProblem(p.Message, p.Path, dating.Piece.Id, p.Line, p.Column))], console);
-        }
-
         return ExitCode.Fine;
     }
 

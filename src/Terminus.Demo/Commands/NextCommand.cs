@@ -23,9 +23,7 @@ internal static class NextCommand
         var advice = new List<NextSteps>();
         foreach (DocumentResult<Piece> read in Piece.ReadAll(document, file == "-" ? null : file))
         {
-            PieceDating? dating = settings.Date(read);
-            settings.Report(dating?.Problems ?? read.Problems, console);
-            if (dating is not null)
+            if (settings.DateAndReport(read, console) is { } dating)
             {
                 advice.Add(NextSteps.Of(dating));
             }

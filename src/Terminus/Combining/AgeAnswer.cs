@@ -3,7 +3,7 @@ namespace Terminus;
 /// <summary>A question of age answered.</summary>
 public enum AgeVerdict
 {
-    /// <summary>The evidence leaves both open.</summary>
+    /// <summary>The evidence leaves both open, or contradicts itself so that no answer is given.</summary>
     CannotTell,
 
     /// <summary>The belief that it is older reaches the level.</summary>
@@ -44,7 +44,8 @@ public sealed record AgeAnswer
         DateWindow older = DateWindow.OfDays(DayNumber.Open, Math.Max(DayNumber.First, DayNumber.PlusYears(dating.AsOfDay, -years) - 1));
         double belief = dating.Belief(older);
         double plausibility = dating.Plausibility(older);
-        AgeVerdict verdict = belief >= level - Combination.Tolerance ? AgeVerdict.Yes
+        AgeVerdict verdict = dating.Qualified ? AgeVerdict.CannotTell
+            : belief >= level - Combination.Tolerance ? AgeVerdict.Yes
             : 1 - plausibility >= level - Combination.Tolerance ? AgeVerdict.No
             : AgeVerdict.CannotTell;
         return new AgeAnswer(years, verdict, belief, plausibility);

@@ -10,9 +10,9 @@ public sealed record DocumentProblem
     /// <param name="message">What was found and what is allowed, as an English sentence.</param>
     /// <param name="path">The JSON path of the value, <c>$</c> for the whole document.</param>
     /// <param name="file">The name the document was read under, or null where it has none.</param>
-    /// <param name="line">The line, from 1.</param>
-    /// <param name="column">The column in characters, from 1.</param>
-    public DocumentProblem(string message, string path = "$", string? file = null, int line = 1, int column = 1)
+    /// <param name="line">The line, from 1; 0 where it is not known.</param>
+    /// <param name="column">The column in characters, from 1; 0 where it is not known.</param>
+    public DocumentProblem(string message, string path = "$", string? file = null, int line = 0, int column = 0)
     {
         Message = Guard.NotNull(message, nameof(message));
         Path = Guard.NotNull(path, nameof(path));
@@ -24,10 +24,10 @@ public sealed record DocumentProblem
     /// <summary>The name the document was read under, or null where it has none.</summary>
     public string? File { get; }
 
-    /// <summary>The line on which the value starts, from 1.</summary>
+    /// <summary>The line on which the value starts, from 1; 0 where it is not known.</summary>
     public int Line { get; }
 
-    /// <summary>The column at which the value starts, in characters (Unicode code points), from 1.</summary>
+    /// <summary>The column at which the value starts, in characters (Unicode code points), from 1; 0 where it is not known.</summary>
     public int Column { get; }
 
     /// <summary>The JSON path of the value, such as <c>$.marks[0].text</c>; <c>$</c> is the whole document.</summary>
@@ -41,5 +41,6 @@ public sealed record DocumentProblem
 
     /// <summary>Such as <c>box.json:3:12: $.marks[0].text: …</c>.</summary>
     public override string ToString()
-        => (File is null ? "" : File + ":") + DateText.Digits(Line) + ":" + DateText.Digits(Column) + ": " + Path + ": " + Message;
+        => (File is null ? "" : File + ":") + (Line == 0 ? "" : DateText.Digits(Line) + ":" + DateText.Digits(Column) + ":")
+            + (File is null && Line == 0 ? "" : " ") + Path + ": " + Message;
 }

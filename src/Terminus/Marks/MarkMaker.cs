@@ -64,8 +64,8 @@ internal sealed class MarkMaker
 
     private static Reason WordingReason(Wording wording)
     {
-        string from = wording.Period.FirstDay == DayNumber.Open ? string.Empty : DateText.Iso(wording.Period.FirstDay);
-        string to = wording.Period.LastDay == DayNumber.Open ? string.Empty : DateText.Iso(wording.Period.LastDay);
+        string from = EndOf(wording.Period.FirstDay, isWholeYear: d => d is (_, 1, 1));
+        string to = EndOf(wording.Period.LastDay, isWholeYear: d => d is (_, 12, 31));
         string rule = from.Length == 0 ? "marks.wording-undated"
             : "marks.wording-" + (wording.IsLegal ? "legal" : "customary") + (to.Length == 0 ? "-from" : "-between");
         return new Reason(
@@ -205,4 +205,10 @@ internal sealed class MarkMaker
         int value = int.Parse(year, System.Globalization.CultureInfo.InvariantCulture);
         return DateText.Digits(value + (value >= 52 && office is "GB" ? 1800 : 1900));
     }
+
+    /// <summary>The end of a period as it was stated: a year where the period starts or ends with one, otherwise the day; empty where open.</summary>
+    private static string EndOf(int day, Func<(int Year, int Month, int Day), bool> isWholeYear)
+        => day == DayNumber.Open ? string.Empty
+            : isWholeYear(DayNumber.Parts(day)) ? DateText.Digits(DayNumber.Year(day))
+            : DateText.Iso(day);
 }

@@ -111,6 +111,9 @@ internal sealed record StampedDate(string Year, int Months, string Day, string M
         }
     }
 
+    // Two digits never mean a year after those that the shipped registers know.
+    private const int LastYear = 2026;
+
     private IEnumerable<int> Years()
     {
         if (!HasShortYear)
@@ -121,10 +124,7 @@ internal sealed record StampedDate(string Year, int Months, string Day, string M
         var years = new List<int>();
         for (int century = 1800; century <= 2000; century += 100)
         {
-            foreach (int year in DigitPattern.Values(Year, 0, 99))
-            {
-                years.Add(century + year);
-            }
+            years.AddRange(DigitPattern.Values(Year, 0, 99).Select(year => century + year).Where(year => year <= LastYear));
         }
 
         return years;

@@ -40,7 +40,7 @@ internal sealed partial class PieceEvidence
         PatentEntry? named = reference.Patent(mark.Patent);
         if (named is null)
         {
-            Unknown("patent", mark.Patent, path + ".patent", reference.Patents.Select(p => p.Id));
+            Unknown("patent", mark.Patent, path + ".patent", []);
         }
 
         return named;

@@ -58,7 +58,7 @@ public static partial class ReasonText
             }
 
             text.Append(template, position, open - position);
-            text.Append(reason[template.Substring(open + 1, close - open - 1)]);
+            text.Append(InWords(reason[template.Substring(open + 1, close - open - 1)]));
             position = close + 1;
         }
 
@@ -70,4 +70,11 @@ public static partial class ReasonText
 
         return text.ToString();
     }
+
+    /// <summary>A parameter that is a day in ISO form as words, such as <c>17 April 1894</c>; any other as it is.</summary>
+    private static string? InWords(string? value)
+        => value is { Length: 10 } && value[4] == '-' && value[7] == '-'
+            && EdtfDate.TryParse(value, out EdtfDate? date) && date?.Window is { Days: 1 } day
+            ? DateText.Words(day.FirstDay)
+            : value;
 }

@@ -39,7 +39,7 @@ public class IssueDayTest
     {
         IssueYear first = IssueDay.Years(94, 4, 17, Today)[0];
         Assert.Equal(1894, first.Year);
-        Assert.Equal("1894-04-17 was a Tuesday, the day US patents issue.", ReasonText.Of(first.Why!));
+        Assert.Equal("17 April 1894 was a Tuesday, the day US patents issue.", ReasonText.Of(first.Why!));
     }
 
     [Fact]

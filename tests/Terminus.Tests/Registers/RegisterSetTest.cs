@@ -76,7 +76,7 @@ public class RegisterSetTest
     [Fact]
     public void Read_NumberBeyondTheSeries_SaysHowFarItIsKnown()
         => Assert.Equal(
-            "Number 99999999 lies beyond the series as known: US utility is known up to 12651603, by 2026-06-09.",
+            "Number 99999999 lies beyond the series as known: US utility is known up to 12651603, by 9 June 2026.",
             ReasonText.Of(RegisterSet.BuiltIn.Read("US", "utility", "99999999").Reasons[0]));
 
     [Fact]
