@@ -99,8 +99,8 @@ internal sealed class Combination
     private bool TryShortestBounded(double needed, int lowest, int highest, ref int low, ref int high)
     {
         int count = items.Items;
-        Span<double> products = count <= OnStack ? stackalloc double[2 * OnStack] : new double[2 * count];
-        Span<int> counters = count <= OnStack ? stackalloc int[2 * OnStack] : new int[2 * count];
+        Span<double> products = count <= OnStack ? stackalloc double[2 * count] : new double[2 * count];
+        Span<int> counters = count <= OnStack ? stackalloc int[2 * count] : new int[2 * count];
         var tree = new ProductTree(items, products, counters);
         long shortest = long.MaxValue;
         (int end, int y, double ended) = (ends.Starts, int.MinValue, 0);
@@ -156,8 +156,8 @@ internal sealed class Combination
     private double SweepContour()
     {
         int count = items.Items;
-        Span<double> products = count <= OnStack ? stackalloc double[2 * OnStack] : new double[2 * count];
-        Span<int> counters = count <= OnStack ? stackalloc int[2 * OnStack] : new int[2 * count];
+        Span<double> products = count <= OnStack ? stackalloc double[2 * count] : new double[2 * count];
+        Span<int> counters = count <= OnStack ? stackalloc int[2 * count] : new int[2 * count];
         var tree = new ProductTree(items, products, counters);
         double height = tree.Value;
         double steps = height;

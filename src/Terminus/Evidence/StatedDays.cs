@@ -16,13 +16,15 @@ internal readonly struct StatedDay(int low, int high, double confidence)
 internal sealed class StatedDays
 {
     private StatedDay[] windows;
-    private int[] ends;
+
+    // Where the windows of each item start; those of the item after the last would start at the end.
+    private int[] starts;
     private int windowCount;
 
     internal StatedDays(int items, int windowsHint = 0)
     {
         windows = new StatedDay[windowsHint > 0 ? windowsHint : items * 3];
-        ends = new int[items];
+        starts = new int[items + 1];
     }
 
     /// <summary>How many items have been closed.</summary>
@@ -33,9 +35,13 @@ internal sealed class StatedDays
 
     /// <summary>The windows of an item, widest first; none where it says nothing of the date.</summary>
     internal ReadOnlySpan<StatedDay> this[int item]
-        => windows.AsSpan(Start(item), ends[item] - Start(item));
-
-    private int Start(int item) => item == 0 ? 0 : ends[item - 1];
+    {
+        get
+        {
+            int start = starts[item];
+            return new ReadOnlySpan<StatedDay>(windows, start, starts[item + 1] - start);
+        }
+    }
 
     internal void Add(int low, int high, double confidence)
     {
@@ -50,12 +56,12 @@ internal sealed class StatedDays
     /// <summary>Ends the item whose windows were added last.</summary>
     internal void Close()
     {
-        if (Items == ends.Length)
+        if (Items + 1 == starts.Length)
         {
-            Array.Resize(ref ends, Math.Max(4, Items * 2));
+            Array.Resize(ref starts, Math.Max(4, starts.Length * 2));
         }
 
-        ends[Items++] = windowCount;
+        starts[++Items] = windowCount;
     }
 
     /// <summary>The windows of one item as public values.</summary>
