@@ -18,7 +18,7 @@ let piece =
 
 let dating = PieceDating.Of(piece, LocalDate(2026, 11, 25))
 printfn "%s" (dating.Interval.ToEdtf())
-// show dating
+// show HTML(NotebookHtml.Of dating)
 
 // %% [markdown]
 // A sealed family of evidence is matched like a union.

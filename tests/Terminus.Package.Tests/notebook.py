@@ -61,7 +61,7 @@ def main(command, *paths):
         for output in outputs(paths[0]):
             html = joined(output.get("data", {}).get("text/html", ""))
             found = [word for word in ("svg", "table", "ul") if f"<{word}" in html]
-            if found and "dni-plaintext" not in html:
+            if found and "dni-treeview" not in html and "Installed Packages" not in html:
                 print(" ".join(found))
     else:
         sys.exit(__doc__)
