@@ -69,16 +69,7 @@ internal static class EdtfCommand
     }
 
     private static void WriteBound(Utf8JsonWriter json, string name, EdtfBound? bound)
-    {
-        if (bound is { Kind: EdtfBoundKind.Known } known)
-        {
-            json.WriteString(name, known.ToString());
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
-    }
+        => JsonText.WriteOrNull(json, name, bound is { Kind: EdtfBoundKind.Known } known ? known.ToString() : null);
 
     private static string InWords(string text, EdtfDate? date, EdtfError? error)
         => date is null

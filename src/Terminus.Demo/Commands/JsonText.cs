@@ -43,17 +43,21 @@ internal static class JsonText
         WriteDay(json, "notAfter", window.NotAfter);
     }
 
-    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day)
+    /// <summary>A member with a text, null where there is none.</summary>
+    internal static void WriteOrNull(Utf8JsonWriter json, string name, string? value)
     {
-        if (day is { } known)
-        {
-            json.WriteString(name, LocalDatePattern.Iso.Format(known));
-        }
-        else
+        if (value is null)
         {
             json.WriteNull(name);
         }
+        else
+        {
+            json.WriteString(name, value);
+        }
     }
+
+    private static void WriteDay(Utf8JsonWriter json, string name, LocalDate? day)
+        => WriteOrNull(json, name, day is { } known ? LocalDatePattern.Iso.Format(known) : null);
 
     /// <summary>The name of an enum value as documents write it: <c>OptimalLinear</c> as <c>optimal-linear</c>.</summary>
     internal static string Kebab(string name)

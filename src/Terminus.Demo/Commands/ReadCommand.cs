@@ -55,10 +55,10 @@ internal static class ReadCommand
     {
         json.WriteStartObject();
         json.WriteString("kind", mark.KindName);
-        WriteOrNull(json, "office", mark.Office);
-        WriteOrNull(json, "right", mark.Right);
-        WriteOrNull(json, "number", mark.Number);
-        WriteOrNull(json, "date", mark.Date);
+        JsonText.WriteOrNull(json, "office", mark.Office);
+        JsonText.WriteOrNull(json, "right", mark.Right);
+        JsonText.WriteOrNull(json, "number", mark.Number);
+        JsonText.WriteOrNull(json, "date", mark.Date);
         json.WriteString("text", mark.Text);
         JsonText.WriteWindows(json, mark.Windows);
         json.WriteString("why", Why(mark));
@@ -70,18 +70,6 @@ internal static class ReadCommand
 
         json.WriteEndArray();
         json.WriteEndObject();
-    }
-
-    private static void WriteOrNull(Utf8JsonWriter json, string name, string? value)
-    {
-        if (value is null)
-        {
-            json.WriteNull(name);
-        }
-        else
-        {
-            json.WriteString(name, value);
-        }
     }
 
     private static string Why(Mark mark) => string.Join(" ", mark.Reasons.Select(ReasonText.Of));

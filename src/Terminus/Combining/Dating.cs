@@ -85,6 +85,9 @@ public sealed class Dating
 
     internal int AsOfDay => asOf;
 
+    /// <summary>The mass that is not empty, 1 - K; 0 where the conflict is total.</summary>
+    internal double NonEmptyMass => combination.IsContradiction ? 0 : combination.Total;
+
     /// <summary>Dates a piece from its evidence.</summary>
     /// <param name="evidence">The items, in any order; identical ones count once. At most 256.</param>
     /// <param name="asOf">The day of the opinion.</param>
@@ -224,7 +227,8 @@ public sealed class Dating
         return [.. steps.OrderBy(s => s.Window.Days ?? int.MaxValue)];
     }
 
-    private static ValueList<Evidence> Once(IEnumerable<Evidence> evidence)
+    /// <summary>The items in order, identical ones once. Hashing an item costs more than comparing it with a few others.</summary>
+    internal static ValueList<Evidence> Once(IEnumerable<Evidence> evidence)
     {
         ValueList<Evidence> all = ValueList.Of(evidence);
         const int FewItems = 16;

@@ -41,7 +41,7 @@ public sealed record Reading
     {
         List<(int Low, int High)> places = Places(dating);
         List<HashSet<int>> sets = [.. places.Select(place => Containing(dating, place))];
-        double total = new Combination(dating.Stated, dating.AsOfDay) is { IsContradiction: false } whole ? whole.Total : 0;
+        double total = dating.NonEmptyMass;
         var readings = new List<Reading>();
         for (int i = 0; i < sets.Count; i++)
         {

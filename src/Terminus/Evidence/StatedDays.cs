@@ -21,9 +21,9 @@ internal sealed class StatedDays
     private int[] starts;
     private int windowCount;
 
-    internal StatedDays(int items, int windowsHint = 0)
+    internal StatedDays(int items)
     {
-        windows = new StatedDay[windowsHint > 0 ? windowsHint : items * 3];
+        windows = new StatedDay[items * 3];
         starts = new int[items + 1];
     }
 

@@ -14,7 +14,7 @@ internal static class OneCause
     /// <summary>The items of one dating with each cause once, in the order of the first of each.</summary>
     internal static List<Evidence> Merge(IEnumerable<Evidence> items, ReferenceSet reference, Assumptions house)
     {
-        List<Evidence> merged = Once(items);
+        List<Evidence> merged = [.. Dating.Once(items)];
         if (merged.Count <= 1)
         {
             return merged;
@@ -25,27 +25,6 @@ internal static class OneCause
         merged = Group(merged, EntryKey, group => First(group, reference));
         merged = Group(merged, item => QuestionKey(item, reference), group => BothAnswers(group, reference));
         return Opinions(merged);
-    }
-
-    // Hashing an item costs more than comparing it with a few others, most of which are of another kind.
-    private static List<Evidence> Once(IEnumerable<Evidence> items)
-    {
-        const int FewItems = 16;
-        List<Evidence> all = [.. items];
-        if (all.Count > FewItems)
-        {
-            return [.. all.Distinct()];
-        }
-
-        for (int i = all.Count - 1; i > 0; i--)
-        {
-            if (all.IndexOf(all[i]) < i)
-            {
-                all.RemoveAt(i);
-            }
-        }
-
-        return all;
     }
 
     // Replaces each group of items with one key by one item, in the place of its first.
