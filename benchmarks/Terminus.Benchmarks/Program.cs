@@ -1,5 +1,6 @@
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using Terminus.Benchmarks.Inventories;
 using Terminus.Tests.Inventories;
 
 if (args is ["generate", var pieces, var lines, var reference])
@@ -8,6 +9,10 @@ if (args is ["generate", var pieces, var lines, var reference])
     using FileStream file = File.Create(lines);
     InventoryGenerator.Write(20260101, int.Parse(pieces, CultureInfo.InvariantCulture), file);
     File.WriteAllText(reference, GeneratedReference.Json());
+}
+else if (args is ["steps"])
+{
+    StepTimes.Print();
 }
 else
 {
