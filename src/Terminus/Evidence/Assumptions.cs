@@ -181,6 +181,28 @@ public sealed record Assumptions
     /// <param name="fileName">The name to show in problems, or null.</param>
     public static DocumentResult<Assumptions> Read(ReadOnlySpan<byte> utf8, string? fileName = null) => AssumptionsReader.Read(utf8, fileName);
 
+    /// <summary>Reads a file that replaces some of the house defaults: an object with a name, a version and the numbers to replace.</summary>
+    /// <param name="json">The document. Its members are named as the properties here, starting with a small letter.</param>
+    /// <param name="fileName">The name to show in problems, or null.</param>
+    public static DocumentResult<Assumptions> Read(string json, string? fileName = null)
+        => Read(System.Text.Encoding.UTF8.GetBytes(Guard.NotNull(json, nameof(json))).AsSpan(), fileName);
+
+    /// <summary>The same set with another name and version.</summary>
+    /// <param name="name">The name, said in each result.</param>
+    /// <param name="version">The version, said in each result.</param>
+    public Assumptions WithName(string name, string version) => this with { Name = name, Version = version };
+
+    /// <summary>The same set with one number replaced, for languages that cannot set the properties.</summary>
+    /// <param name="number">The name of the property, such as <c>PendingWindow</c>; the case of its letters does not matter.</param>
+    /// <param name="value">The confidence, or the whole number of years.</param>
+    /// <exception cref="ArgumentException">No number has the name; the message lists those there are.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number may not have the value.</exception>
+    public Assumptions With(string number, double value)
+        => AssumedNumber.Find(Guard.NotNull(number, nameof(number)), StringComparison.OrdinalIgnoreCase) is { } found
+            ? found.In(this, value)
+            : throw new ArgumentException(
+                $"No number is named \"{number}\"; there are {string.Join(", ", AssumedNumber.All.Select(n => n.Name))}.", nameof(number));
+
     /// <summary>The name and version, such as <c>house 1.0.0</c>.</summary>
     public override string ToString() => Name + " " + Version;
 }

@@ -8,7 +8,7 @@ namespace Terminus;
 /// <para>The other offices are from memory and taken at the longest, and an office that is not listed counts as the longest of all. A
 /// term that is too long only widens a window of low confidence.</para>
 /// </remarks>
-public static class LegalTerms
+internal static class LegalTerms
 {
     private const int LongestPatent = 21;
     private const int LongestDesign = 25;
@@ -60,7 +60,7 @@ public static class LegalTerms
     /// <param name="office">WIPO ST.3 code, or null where unknown.</param>
     /// <param name="right">The right, or null where unknown.</param>
     /// <param name="granted">When it was granted.</param>
-    public static int Longest(string? office, string? right, DateWindow granted)
+    internal static int Longest(string? office, string? right, DateWindow granted)
     {
         int longest = 0;
         int until = int.MaxValue;

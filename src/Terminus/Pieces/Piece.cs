@@ -109,6 +109,12 @@ public sealed record Piece
     public static IReadOnlyList<DocumentResult<Piece>> ReadAll(ReadOnlySpan<byte> utf8, string? fileName = null)
         => PieceReader.ReadAll(utf8, fileName);
 
+    /// <summary>Reads a document that holds one piece or a list of pieces; each has its own problems, with paths from its own root.</summary>
+    /// <param name="json">The document.</param>
+    /// <param name="fileName">The name to show in problems, or null.</param>
+    public static IReadOnlyList<DocumentResult<Piece>> ReadAll(string json, string? fileName = null)
+        => ReadAll(System.Text.Encoding.UTF8.GetBytes(Guard.NotNull(json, nameof(json))).AsSpan(), fileName);
+
     /// <summary>The piece as a JSON document, which reads back as an equal piece.</summary>
     public string ToJson() => PieceWriter.ToJson(this);
 }

@@ -96,13 +96,13 @@ public sealed record PieceInscription
 {
     /// <summary>Describes an inscription.</summary>
     /// <param name="date">The date.</param>
-    /// <param name="of">What it is the date of.</param>
+    /// <param name="purpose">What it is the date of.</param>
     /// <param name="text">The words, or null.</param>
     /// <param name="part">The part that carries it, or null.</param>
-    public PieceInscription(EdtfDate date, InscriptionPurpose of = InscriptionPurpose.Presentation, string? text = null, string? part = null)
+    public PieceInscription(EdtfDate date, InscriptionPurpose purpose = InscriptionPurpose.Presentation, string? text = null, string? part = null)
     {
         Date = Guard.NotNull(date, nameof(date));
-        Of = of;
+        Purpose = purpose;
         Text = text;
         Part = part;
     }
@@ -110,8 +110,8 @@ public sealed record PieceInscription
     /// <summary>The date.</summary>
     public EdtfDate Date { get; init => field = Guard.NotNull(value, nameof(value)); }
 
-    /// <summary>What it is the date of.</summary>
-    public InscriptionPurpose Of { get; init; }
+    /// <summary>What it is the date of. In a document the member is <c>of</c>.</summary>
+    public InscriptionPurpose Purpose { get; init; }
 
     /// <summary>The words, or null.</summary>
     public string? Text { get; init; }

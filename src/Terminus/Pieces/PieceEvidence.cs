@@ -128,7 +128,7 @@ internal sealed partial class PieceEvidence
     }
 
     private void AddInscription(PieceInscription inscription, EntryPath path)
-        => items.Add(new DateInscribed(EvidenceDate.From(inscription.Date), inscription.Of, inscription.Text, inscription.Part));
+        => items.Add(new DateInscribed(EvidenceDate.From(inscription.Date), inscription.Purpose, inscription.Text, inscription.Part));
 
     private void AddRecord(PieceRecord record, EntryPath path)
         => items.Add(new KnownBy(EvidenceDate.From(record.Date), record.What, record.BoughtNew, record.Part, record.What));

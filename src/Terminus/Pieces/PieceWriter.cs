@@ -46,7 +46,7 @@ internal static class PieceWriter
         {
             w.WriteString("date", i.Date.Text);
             w.WriteOptional("text", i.Text);
-            w.WriteString("of", PieceWords.Purposes.WordOf(i.Of));
+            w.WriteString("of", PieceWords.Purposes.WordOf(i.Purpose));
             w.WriteOptional("part", i.Part);
         });
         WriteList(json, "records", piece.Records, (w, r) =>

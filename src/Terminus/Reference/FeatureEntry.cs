@@ -117,13 +117,13 @@ public sealed record FeatureEntry : ReferenceEntry
     public EstimatedEnds Estimate { get; init; }
 
     /// <summary>The basis as it counts: one patent of a wider class, or an estimate from sightings, is usage of the trade.</summary>
-    public EvidenceBasis CountsAs => PatentOfWiderClass || IsEstimated(EstimatedEnds.Introduced) ? EvidenceBasis.Trade : Basis;
+    internal EvidenceBasis CountsAs => PatentOfWiderClass || IsEstimated(EstimatedEnds.Introduced) ? EvidenceBasis.Trade : Basis;
 
     /// <summary>The grade as it counts: what is recalled is of low grade.</summary>
-    public EvidenceGrade GradeCounted => Origin == ReferenceOrigin.Memory ? EvidenceGrade.Low : Grade;
+    internal EvidenceGrade GradeCounted => Origin == ReferenceOrigin.Memory ? EvidenceGrade.Low : Grade;
 
     /// <summary>Whether a law or an event ended it on a date that is stated, not estimated.</summary>
-    public bool IsEndedByFact => EndedBy is EvidenceBasis.Law or EvidenceBasis.Event && !IsEstimated(EstimatedEnds.Gone);
+    internal bool IsEndedByFact => EndedBy is EvidenceBasis.Law or EvidenceBasis.Event && !IsEstimated(EstimatedEnds.Gone);
 
     /// <summary>The same feature with one more sighting, and its estimated ends estimated anew.</summary>
     /// <param name="sighting">The sighting.</param>

@@ -16,16 +16,16 @@ public sealed record RegistryDiamond
     /// <param name="month">The month letter, in any case, or null.</param>
     /// <param name="day">The day of the month, or null.</param>
     /// <param name="parcel">The parcel number, or null; it says nothing of the date.</param>
-    /// <param name="class">The class, such as <c>IV</c>, or null; it says the material.</param>
+    /// <param name="goodsClass">The class, such as <c>IV</c>, or null; it says the material.</param>
     public RegistryDiamond(
-        int? cycle = null, char? year = null, char? month = null, int? day = null, int? parcel = null, string? @class = null)
+        int? cycle = null, char? year = null, char? month = null, int? day = null, int? parcel = null, string? goodsClass = null)
     {
         Cycle = cycle;
         Year = Upper(year);
         Month = Upper(month);
         Day = day;
         Parcel = parcel;
-        Class = @class?.Trim().ToUpperInvariant();
+        Class = goodsClass?.Trim().ToUpperInvariant();
     }
 
     /// <summary>1 for 1842 to 1867, 2 for 1868 to 1883, or null where that is not known.</summary>
@@ -54,15 +54,15 @@ public sealed record RegistryDiamond
     /// <param name="right">The corner at the right.</param>
     /// <param name="bottom">The bottom corner.</param>
     /// <param name="left">The corner at the left.</param>
-    /// <param name="class">The class above the top corner, or null.</param>
-    public static RegistryDiamond FromCorners(string? top, string? right, string? bottom, string? left, string? @class = null)
+    /// <param name="goodsClass">The class above the top corner, or null.</param>
+    public static RegistryDiamond FromCorners(string? top, string? right, string? bottom, string? left, string? goodsClass = null)
     {
         int? cycle = IsLetter(top) || IsFigure(right) || IsFigure(bottom) || IsLetter(left) ? 1
             : IsFigure(top) || IsLetter(right) || IsLetter(bottom) || IsFigure(left) ? 2
             : null;
         return cycle == 2
-            ? new RegistryDiamond(2, Letter(right), Letter(bottom), Figure(top), Figure(left), @class)
-            : new RegistryDiamond(cycle, Letter(top), Letter(left), Figure(right), Figure(bottom), @class);
+            ? new RegistryDiamond(2, Letter(right), Letter(bottom), Figure(top), Figure(left), goodsClass)
+            : new RegistryDiamond(cycle, Letter(top), Letter(left), Figure(right), Figure(bottom), goodsClass);
     }
 
     /// <summary>Reads the date of registration. A mark that the registry cannot have used is an outcome with a reason.</summary>

@@ -27,7 +27,6 @@ public class PublicMembersLaws
         walk.Visit(item);
         walk.Visit(date);
         walk.VisitStatic(typeof(EvidenceDate));
-        walk.VisitStatic(typeof(LegalTerms));
     }
 
     [Property]

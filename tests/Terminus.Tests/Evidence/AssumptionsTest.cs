@@ -63,6 +63,42 @@ public class AssumptionsTest
         Assert.Equal(["../1973-12-31 (0.5)"], Stated.By(new KnownBy(Stated.Date("1963%")), wide));
     }
 
+    [Theory]
+    [MemberData(nameof(Confidences))]
+    [MemberData(nameof(WholeNumbers))]
+    public void With_AnyNumberByItsName_IsTheSameAsSettingTheProperty(string name)
+    {
+        PropertyInfo property = typeof(Assumptions).GetProperty(name)!;
+        var set = new Assumptions();
+        property.SetValue(set, property.PropertyType == typeof(double) ? 0.123 : (object)123);
+        double value = property.PropertyType == typeof(double) ? 0.123 : 123;
+        Assert.Equal(set, Assumptions.House.With(name, value));
+        Assert.Equal(set, Assumptions.House.With(char.ToLowerInvariant(name[0]) + name[1..], value));
+    }
+
+    [Fact]
+    public void With_UnknownName_ThrowsAndListsTheNames()
+    {
+        string message = Assert.Throws<ArgumentException>(() => Assumptions.House.With("pendingWidnow", 0.9)).Message;
+        Assert.Contains("\"pendingWidnow\"", message, StringComparison.Ordinal);
+        Assert.Contains("pendingWindow", message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("circaYears", 2.5)]
+    [InlineData("circaYears", -1)]
+    [InlineData("spreadFrom", 10_000)]
+    [InlineData("firmAt", 1.5)]
+    [InlineData("firmAt", double.NaN)]
+    [InlineData("circaYears", double.NaN)]
+    [InlineData("circaYears", double.PositiveInfinity)]
+    [InlineData("circaYears", 4294967301d)]
+    public void With_ValueThatTheNumberMayNotHave_Throws(string name, double value)
+        => Assert.Throws<ArgumentOutOfRangeException>(() => Assumptions.House.With(name, value));
+
+    [Fact]
+    public void WithName_NameAndVersion_AreSaid() => Assert.Equal("careful 2.0.0", Assumptions.House.WithName("careful", "2.0.0").ToString());
+
     [Fact]
     public void With_NoName_Throws() => Assert.Throws<ArgumentNullException>(() => Assumptions.House with { Name = null! });
 
