@@ -13,10 +13,21 @@ internal static class InventoryCommand
         input.AcceptOnlyFromAmong("json", "csv");
         var format = new Option<string>("--format") { Description = "How to answer.", DefaultValueFactory = _ => "json" };
         format.AcceptOnlyFromAmong("json", "csv");
+        var html = new Option<bool>("--html")
+        {
+            Description = FormattableString.Invariant($"Answers with one web page that stands alone, for up to {HtmlAnswers.MostPieces:N0} lines."),
+        };
         var steps = new Option<bool>("--steps") { Description = "Adds the answers at all levels to JSON." };
         var options = new DatingOptions();
-        var command = new Command("inventory", "Dates a collection, one piece a line, in order.") { file, output, input, format, steps };
+        var command = new Command("inventory", "Dates a collection, one piece a line, in order.") { file, output, input, format, html, steps };
         options.AddTo(command);
+        command.Validators.Add(parsed =>
+        {
+            if (parsed.GetValue(html) && (parsed.GetResult(format) is { Implicit: false } || parsed.GetValue(steps)))
+            {
+                parsed.AddError("--html is a form of answer of its own: leave out --format and --steps.");
+            }
+        });
         command.SetAction((parsed, cancellation) => console.SafelyAsync(() =>
         {
             DatingSettings settings = options.Settings(parsed, console);
@@ -25,7 +36,7 @@ internal static class InventoryCommand
                 File = parsed.GetValue(file)!,
                 Output = parsed.GetValue(output),
                 IsCsv = parsed.GetValue(input) is { } said ? said == "csv" : parsed.GetValue(file)!.EndsWith(".csv", StringComparison.OrdinalIgnoreCase),
-                AnswersCsv = parsed.GetValue(format) == "csv",
+                Form = parsed.GetValue(html) ? AnswerForm.Html : parsed.GetValue(format) == "csv" ? AnswerForm.Csv : AnswerForm.Json,
                 Options = new InventoryOptions(
                     settings.AsOf, settings.Reference, settings.Assumptions, settings.Confidence, parsed.GetValue(steps)),
             };

@@ -3,6 +3,19 @@ using Terminus.Demo.Csv;
 
 namespace Terminus.Demo.Commands;
 
+/// <summary>How a run answers.</summary>
+internal enum AnswerForm
+{
+    /// <summary>A JSON document on each line.</summary>
+    Json,
+
+    /// <summary>A table with a row for each line.</summary>
+    Csv,
+
+    /// <summary>One web page.</summary>
+    Html,
+}
+
 /// <summary>One run over a collection: from what to what, with progress where somebody watches and a summary at the end.</summary>
 internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySummary>
 {
@@ -17,7 +30,7 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
 
     internal required bool IsCsv { get; init; }
 
-    internal required bool AnswersCsv { get; init; }
+    internal required AnswerForm Form { get; init; }
 
     internal required InventoryOptions Options { get; init; }
 
@@ -30,14 +43,10 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
 
         using Stream source = console.OpenInput(File);
         using Stream lines = IsCsv ? CsvPieces.AsJsonLines(source, cancellation) : source;
-        using WholeLinesFile? file = Output is null ? null : new WholeLinesFile(Output);
-        Stream results = file ?? console.Output;
         InventorySummary summary;
         try
         {
-            summary = AnswersCsv
-                ? await CsvResults.WriteAsync(Inventory.DateAsync(lines, Options, cancellation), results, this)
-                : await Inventory.WriteAsync(lines, results, Options, this, cancellation);
+            summary = Form == AnswerForm.Html ? await WritePageAsync(lines, cancellation) : await WriteLinesAsync(lines, cancellation);
         }
         finally
         {
@@ -46,6 +55,31 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
 
         await console.Errors.WriteLineAsync(summary.ToString());
         return settings.HasProblems || summary.Refused + summary.WithProblems > 0 ? ExitCode.DataProblems : ExitCode.Fine;
+    }
+
+    private async Task<InventorySummary> WriteLinesAsync(Stream lines, CancellationToken cancellation)
+    {
+        using WholeLinesFile? file = Output is null ? null : new WholeLinesFile(Output);
+        Stream results = file ?? console.Output;
+        return Form == AnswerForm.Csv
+            ? await CsvResults.WriteAsync(Inventory.DateAsync(lines, Options, cancellation), results, this)
+            : await Inventory.WriteAsync(lines, results, Options, this, cancellation);
+    }
+
+    // The page is made before its file is, so that nothing is replaced by half a page.
+    private async Task<InventorySummary> WritePageAsync(Stream lines, CancellationToken cancellation)
+    {
+        (string page, InventorySummary summary) = await HtmlAnswers.OfAsync(Inventory.DateAsync(lines, Options, cancellation), this);
+        if (Output is null)
+        {
+            console.WriteLine(page);
+        }
+        else
+        {
+            await System.IO.File.WriteAllTextAsync(Output, page + "\n", cancellation);
+        }
+
+        return summary;
     }
 
     /// <summary>Shows how far the run is, on a terminal only.</summary>

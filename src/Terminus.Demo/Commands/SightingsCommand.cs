@@ -21,8 +21,19 @@ internal static class SightingsCommand
             DefaultValueFactory = _ => PieceDating.UsualConfidence,
         };
         Option<string> format = FormatOption.TextOrJson();
-        var command = new Command("sightings", "Estimates when a feature came in or went out from its dated sightings.") { file, end, method, confidence, format };
-        command.SetAction(parsed => console.Safely(() => Run(
+        var into = new Option<string?>("--into") { Description = "A reference file: answers with it, its features with these sightings and the end estimated anew." };
+        var output = new Option<string?>("--output", "-o") { Description = "The file to write with --into; it is replaced. Default: standard output." };
+        var command = new Command("sightings", "Estimates when a feature came in or went out from its dated sightings.") { file, end, method, confidence, format, into, output };
+        command.Validators.Add(parsed =>
+        {
+            bool chooses = new Option[] { method, confidence, format }.Any(o => parsed.GetResult(o) is { Implicit: false });
+            if (parsed.GetValue(into) is null ? parsed.GetValue(output) is not null : chooses)
+            {
+                parsed.AddError("--into answers with a reference file, to -o or standard output, by the entry's own method and confidence: it goes without --method, --confidence and --format.");
+            }
+        });
+        command.SetAction(parsed => console.Safely(() => parsed.GetValue(into) is { } reference ? Correct(
+            console, parsed.GetValue(file)!, Enum.Parse<SightingEnd>(parsed.GetValue(end)!, ignoreCase: true), reference, parsed.GetValue(output)) : Run(
             console,
             parsed.GetValue(file)!,
             Enum.Parse<SightingEnd>(parsed.GetValue(end)!, ignoreCase: true),
@@ -40,15 +51,7 @@ internal static class SightingsCommand
             throw new UsageException($"--confidence lies above 0 and at most at 1, not at {confidence.ToString(CultureInfo.InvariantCulture)}.");
         }
 
-        int code = ExitCode.Fine;
-        void Report(DocumentProblem problem)
-        {
-            console.Errors.WriteLine(problem.ToString());
-            code = ExitCode.DataProblems;
-        }
-
-        using StreamReader text = console.OpenText(file);
-        List<Sighting> sightings = CsvSightings.Read(text, file == "-" ? null : file, Report);
+        (List<Sighting> sightings, int code) = Read(console, file);
         List<(string Feature, SightingEstimate Estimate)> estimates =
         [
             .. sightings.GroupBy(s => s.Feature, StringComparer.Ordinal)
@@ -62,6 +65,52 @@ internal static class SightingsCommand
         else
         {
             console.WriteLine(string.Join("\n\n", estimates.Select(e => InWords(e.Feature, e.Estimate))));
+        }
+
+        return code;
+    }
+
+    private static (List<Sighting> Sightings, int Code) Read(DemoConsole console, string file)
+    {
+        int code = ExitCode.Fine;
+        using StreamReader text = console.OpenText(file);
+        return (CsvSightings.Read(text, file == "-" ? null : file, problem => code = Complain(console, problem)), code);
+    }
+
+    private static int Complain(DemoConsole console, DocumentProblem problem)
+    {
+        console.Errors.WriteLine(problem.ToString());
+        return ExitCode.DataProblems;
+    }
+
+    // A file that is not read whole is not written anew, since what was not read would be lost.
+    private static int Correct(DemoConsole console, string file, SightingEnd end, string into, string? output)
+    {
+        if (file == "-" && into == "-")
+        {
+            throw new UsageException("The sightings and the reference file cannot both come from standard input.");
+        }
+
+        DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(into), into == "-" ? null : into);
+        if (!read.IsSound)
+        {
+            foreach (DocumentProblem problem in read.Problems)
+            {
+                Complain(console, problem);
+            }
+
+            return ExitCode.DataProblems;
+        }
+
+        (List<Sighting> sightings, int code) = Read(console, file);
+        string corrected = SightingsInto.Correct(read.Value!, sightings, end, problem => code = Complain(console, problem)).ToJson();
+        if (output is null)
+        {
+            console.WriteLine(corrected);
+        }
+        else
+        {
+            File.WriteAllText(output, corrected + "\n");
         }
 
         return code;
@@ -123,7 +172,7 @@ internal static class SightingsCommand
         bool first = estimate.End == SightingEnd.First;
         var lines = new List<string>
         {
-            $"{(feature.Length == 0 ? "the feature" : feature)}: {estimate.Given} sightings, {estimate.Sources} independent sources",
+            $"{(feature.Length == 0 ? "the feature" : feature)}: {Count(estimate.Given, "sighting")}, {Count(estimate.Sources, "independent source")}",
         };
         if (estimate.Extreme is { } extreme)
         {
@@ -145,6 +194,8 @@ internal static class SightingsCommand
         lines.AddRange(estimate.Reasons.Select(r => "  " + ReasonText.Of(r)));
         return string.Join('\n', lines);
     }
+
+    private static string Count(int count, string thing) => FormattableString.Invariant($"{count} {thing}{(count == 1 ? "" : "s")}");
 
     private static string Lower<T>(T value)
         where T : struct, Enum

@@ -64,7 +64,7 @@ internal static class CsvPieces
         var cells = new string[row.ColCount];
         for (int i = 0; i < cells.Length; i++)
         {
-            cells[i] = row[i].ToString();
+            cells[i] = FormulaGuard.Off(row[i].ToString());
         }
 
         columns.Write(json, cells);

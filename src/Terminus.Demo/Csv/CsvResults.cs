@@ -5,7 +5,10 @@ using NodaTime.Text;
 
 namespace Terminus.Demo.Csv;
 
-/// <summary>Writes answers as CSV, a row for each line of the collection, for a spreadsheet: the figures and the statement, not the reasons.</summary>
+/// <summary>
+/// Writes answers as CSV, a row for each line of the collection, for a spreadsheet: the figures and the statement, not the reasons. What
+/// the collection itself said is guarded against being run as a formula.
+/// </summary>
 internal static class CsvResults
 {
     private const int FlushFrom = 64 * 1024;
@@ -46,7 +49,7 @@ internal static class CsvResults
 
     private static void Append(StringBuilder buffer, InventoryResult result)
     {
-        string[] cells = result.Dating is { } dating ? Cells(dating) : [.. new string[Columns.Length - 3], result.Error!.Message, result.Error.Path, result.Error.Text];
+        string[] cells = result.Dating is { } dating ? Cells(dating) : [.. new string[Columns.Length - 3], result.Error!.Message, result.Error.Path, FormulaGuard.On(result.Error.Text)];
         for (int i = 0; i < Columns.Length; i++)
         {
             buffer.Append(i == 0 ? "" : ",").Append(Quoted(i < cells.Length ? cells[i] ?? "" : ""));
@@ -60,8 +63,8 @@ internal static class CsvResults
 
     private static string[] Cells(PieceDating dating) =>
     [
-        dating.Piece.Id,
-        dating.Piece.Title ?? "",
+        FormulaGuard.On(dating.Piece.Id),
+        FormulaGuard.On(dating.Piece.Title ?? ""),
         Day(dating.Dating.Possible?.NotBefore),
         Day(dating.Dating.Possible?.NotAfter),
         Day(dating.Interval?.Window.NotBefore),

@@ -127,8 +127,15 @@ public sealed record FeatureEntry : ReferenceEntry
 
     /// <summary>The same feature with one more sighting, and its estimated ends estimated anew.</summary>
     /// <param name="sighting">The sighting.</param>
-    public FeatureEntry WithSighting(Sighting sighting)
-        => FeatureEstimate.Apply(this with { Sightings = ValueList.Of(Sightings.Append(Guard.NotNull(sighting, nameof(sighting)))) });
+    public FeatureEntry WithSighting(Sighting sighting) => WithSightings([Guard.NotNull(sighting, nameof(sighting))]);
+
+    /// <summary>The same feature with more sightings, each kept once, and its estimated ends estimated anew.</summary>
+    /// <param name="sightings">The sightings. They are kept as sightings of this feature, whatever id they name.</param>
+    public FeatureEntry WithSightings(IEnumerable<Sighting> sightings)
+        => FeatureEstimate.Apply(this with
+        {
+            Sightings = ValueList.Of(Sightings.Concat(Guard.NotNull(sightings, nameof(sightings)).Select(s => new Sighting(s.Date, s.Source))).Distinct()),
+        });
 
     /// <summary>The same feature with ends estimated from its sightings, now and at each later sighting.</summary>
     /// <param name="ends">The ends to estimate; the others keep the dates they have.</param>

@@ -10,5 +10,7 @@ public static class HtmlPage
 
     /// <summary>Many pieces: a picture of the first of them and a table of all, which can be sorted.</summary>
     /// <param name="datings">The dated pieces, in the order of the table.</param>
-    public static string Of(IEnumerable<PieceDating> datings) => InventoryPage.Of([.. Guard.NotNull(datings, nameof(datings))]);
+    /// <param name="notDated">What could not be dated and why, each in words, or null for none; said below the table.</param>
+    public static string Of(IEnumerable<PieceDating> datings, IEnumerable<string>? notDated = null)
+        => InventoryPage.Of([.. Guard.NotNull(datings, nameof(datings))], [.. notDated ?? []]);
 }

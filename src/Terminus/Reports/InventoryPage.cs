@@ -26,12 +26,14 @@ internal static class InventoryPage
         + "Array.from(body.rows).sort(compare).forEach(function(row){body.appendChild(row)});"
         + "document.getElementById('sorted').textContent='Sorted by '+button.textContent+(down?', descending':', ascending')})});";
 
-    internal static string Of(IReadOnlyList<PieceDating> datings) => PageFrame.Of("Inventory", page => Fill(page, datings), Script);
+    internal static string Of(IReadOnlyList<PieceDating> datings, IReadOnlyList<string> notDated)
+        => PageFrame.Of("Inventory", page => Fill(page, datings, notDated), Script);
 
-    private static void Fill(Markup page, IReadOnlyList<PieceDating> datings)
+    private static void Fill(Markup page, IReadOnlyList<PieceDating> datings, IReadOnlyList<string> notDated)
     {
         page.Element("h1", "Inventory").Element("p", InventoryTimeline.Summary(datings), "class", "say").Line();
         AddTable(page, datings);
+        AddNotDated(page, notDated);
         page.Element("h2", "Timeline");
         if (datings.Count > MostDrawn)
         {
@@ -64,6 +66,22 @@ internal static class InventoryPage
         }
 
         page.Close().Close().Line();
+    }
+
+    private static void AddNotDated(Markup page, IReadOnlyList<string> notDated)
+    {
+        if (notDated.Count == 0)
+        {
+            return;
+        }
+
+        page.Element("h2", "Not dated").Open("ul").Line();
+        foreach (string said in notDated)
+        {
+            page.Element("li", said).Line();
+        }
+
+        page.Close().Line();
     }
 
     private static void AddRow(Markup page, PieceDating dating)

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Xml.Linq;
 using Terminus.Tests.Inventories;
 
 namespace Terminus.Tests.Demo.Commands;
@@ -35,6 +36,51 @@ public sealed class InventoryCommandTest
         Assert.Equal(
             DemoRun.Of(json, "inventory", "-", "--as-of", "2026-11-25").Output,
             DemoRun.Of(csv, "inventory", "-", "--input", "csv", "--as-of", "2026-11-25").Output);
+    }
+
+    [Fact]
+    public void Inventory_Html_IsOnePageThatNamesWhatWasNotDated()
+    {
+        DemoRun run = DemoRun.Of(Good + "bad <line>\n" + Good, "inventory", "-", "--html", "--as-of", "2026-11-25");
+
+        XElement page = XElement.Parse(run.Output[run.Output.IndexOf("<html", StringComparison.Ordinal)..]);
+        string text = string.Concat(page.DescendantNodes().OfType<XText>().Select(t => t.Value));
+        Assert.Contains("2 pieces:", text, StringComparison.Ordinal);
+        Assert.Contains("Not dated", text, StringComparison.Ordinal);
+        Assert.Contains("bad <line>", text, StringComparison.Ordinal);
+        Assert.Equal(1, run.Code);
+        Assert.StartsWith("3 lines:", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Inventory_HtmlOfMoreThanAPageHolds_IsRefusedAndTheFileIsLeftAlone()
+    {
+        string many = string.Concat(Enumerable.Repeat("{\"id\":\"A\"}\n", 10_001));
+        DemoRun run = DemoRun.WithFile("kept", many, "inventory", "-", "--html", "-o", "{file}");
+        Assert.Equal((2, ""), (run.Code, run.Output));
+        Assert.Contains("at most 10,000 lines", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--format", "csv")]
+    [InlineData("--steps")]
+    public void Inventory_HtmlWithAnotherForm_IsRefused(params string[] options)
+        => Assert.Equal(2, DemoRun.Of(Good, ["inventory", "-", "--html", .. options]).Code);
+
+    [Theory]
+    [InlineData("=1+1", "'=1+1")]
+    [InlineData("-LARKFIELD-", "'-LARKFIELD-")]
+    [InlineData("'@home", "''@home")]
+    [InlineData("'plain", "'plain")]
+    [InlineData("QH-1", "QH-1")]
+    public void Inventory_WordsThatASpreadsheetWouldRun_AreGuardedInCsvAndReadBack(string id, string cell)
+    {
+        string json = "{\"id\":\"" + id + "\"}\n";
+        string csv = DemoRun.Of(json, "inventory", "-", "--format", "csv").Output;
+        Assert.Equal(cell, csv.Split('\n')[1].Split(',')[0]);
+        Assert.Equal(
+            DemoRun.Of(json, "inventory", "-", "--as-of", "2026-11-25").Output,
+            DemoRun.Of("id,title\n" + cell + ",\n", "inventory", "-", "--input", "csv", "--as-of", "2026-11-25").Output);
     }
 
     [Fact]

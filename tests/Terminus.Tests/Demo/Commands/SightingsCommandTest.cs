@@ -30,9 +30,58 @@ public class SightingsCommandTest
     {
         DemoRun run = DemoRun.Of(Csv, "sightings", "-");
         Assert.Equal(0, run.Code);
-        Assert.Contains("x.once: 1 sightings, 1 independent sources", run.Output, StringComparison.Ordinal);
+        Assert.Contains("x.once: 1 sighting, 1 independent source", run.Output, StringComparison.Ordinal);
         Assert.Contains("no estimate", run.Output, StringComparison.Ordinal);
         Assert.Contains("One independent source says nothing", run.Output, StringComparison.Ordinal);
+    }
+
+    private const string Reference = """
+        {
+          "name": "Sloe Lane", "version": "1.0.0",
+          "features": [ { "id": "x.clip", "name": "invented clip", "basis": "trade", "grade": "medium", "origin": "invented", "source": "Invented." } ]
+        }
+        """;
+
+    [Fact]
+    public void Sightings_IntoAReferenceFile_AnswersWithTheFileAndItsEndEstimatedAnew()
+    {
+        string clips = string.Join('\n', Csv.ReplaceLineEndings("\n").Split('\n')[..5]);
+        DemoRun run = DemoRun.WithFile(Reference, clips, "sightings", "-", "--end", "last", "--into", "{file}");
+
+        Assert.Equal((0, ""), (run.Code, run.Errors));
+        FeatureEntry entry = Assert.Single(ReferenceFile.Read(run.Output).OrThrow().Features);
+        Assert.Equal(4, entry.Sightings.Count);
+        Assert.Equal(EstimatedEnds.Gone, entry.Estimate);
+        FeatureEntry expected = ReferenceFile.Read(Reference).OrThrow().Features[0] with { Sightings = entry.Sightings };
+        Assert.Equal(expected.WithEstimate(EstimatedEnds.Gone), entry);
+        Assert.NotNull(entry.Gone);
+        Assert.Equal(run.Output, DemoRun.WithFile(run.Output, clips, "sightings", "-", "--end", "last", "--into", "{file}").Output);
+    }
+
+    [Fact]
+    public void Sightings_IntoAFileWithoutTheFeature_SaysSoAndTheRestGoesIn()
+    {
+        DemoRun run = DemoRun.WithFile(Reference, Csv, "sightings", "-", "--into", "{file}");
+
+        Assert.Equal(1, run.Code);
+        Assert.Contains("no feature \"x.once\"; it has x.clip.", run.Errors, StringComparison.Ordinal);
+        Assert.NotNull(ReferenceFile.Read(run.Output).OrThrow().Features[0].Introduced);
+    }
+
+    [Theory]
+    [InlineData("--into", "{file}", "--method", "linear")]
+    [InlineData("--into", "{file}", "--format", "json")]
+    [InlineData("--into", "{file}", "--confidence", "0.8")]
+    [InlineData("-o", "{file}")]
+    public void Sightings_IntoWithWhatItDoesNotHeed_IsRefused(params string[] options)
+        => Assert.Equal((2, ""), DemoRun.WithFile(Reference, Csv, ["sightings", "-", .. options]) is var run ? (run.Code, run.Output) : default);
+
+    [Fact]
+    public void Sightings_IntoAFileThatIsNotSound_WritesNothing()
+    {
+        DemoRun run = DemoRun.WithFile(Reference.Replace("\"name\": \"Sloe", "\"nam\": \"Sloe", StringComparison.Ordinal), Csv, "sightings", "-", "--into", "{file}");
+        Assert.Equal((1, ""), (run.Code, run.Output));
+        Assert.Contains("nam", run.Errors, StringComparison.Ordinal);
     }
 
     [Theory]
