@@ -44,7 +44,10 @@ public sealed record DatedInterval
     public int LatestYear => DayNumber.Year(Window.LastDay);
 
     /// <summary>The interval in EDTF, with <c>..</c> for an end that is only the day of the opinion; null for any date.</summary>
-    public string? ToEdtf() => (EndsToday ? DateWindow.OfDays(Window.FirstDay, DayNumber.Open) : Window).ToEdtf();
+    public string? ToEdtf() => Said.ToEdtf();
+
+    /// <summary>The window as it is said: open at the end where that is only the day of the opinion.</summary>
+    internal DateWindow Said => EndsToday ? DateWindow.OfDays(Window.FirstDay, DayNumber.Open) : Window;
 
     /// <summary>Such as <c>1956-03-06/1961-07-11 (0.9)</c>.</summary>
     public override string ToString()

@@ -31,6 +31,25 @@ internal static class DateText
     /// <summary>The most characters of a day of the calendar.</summary>
     internal const int LongestIso = 16;
 
+    // "28 September -9998", and room to spare.
+    private const int LongestWords = 24;
+
+    /// <summary>Writes a window in EDTF as <see cref="DateWindow.ToEdtf"/> says, and returns its length, at most <see cref="LongestEdtf"/>.</summary>
+    internal static int WriteEdtf(DateWindow window, Span<char> text)
+    {
+        int length = WriteEnd(window.FirstDay, text);
+        if (window.FirstDay == window.LastDay)
+        {
+            return length;
+        }
+
+        text[length++] = '/';
+        return length + WriteEnd(window.LastDay, text.Slice(length));
+    }
+
+    /// <summary>The most characters of a window of the calendar.</summary>
+    internal const int LongestEdtf = (2 * LongestIso) + 1;
+
     /// <summary>A day of a year that may lie outside the calendar, with at least four digits of year.</summary>
     internal static string Iso(long year, int month, int day)
     {
@@ -43,19 +62,37 @@ internal static class DateText
     internal static string Year(int year) => year.ToString("0000", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>A day in words: <c>11 July 1961</c>.</summary>
-    internal static string Words(int dayNumber)
+    internal static string Words(int dayNumber) => new TextBuffer(LongestWords).AddWords(dayNumber).ToString();
+
+    /// <summary>Adds a day in words: <c>11 July 1961</c>.</summary>
+    internal static TextBuffer AddWords(this TextBuffer text, int dayNumber)
     {
         (int year, int month, int day) = DayNumber.Parts(dayNumber);
-        return Digits(day) + " " + MonthNames[month - 1] + " " + Digits(year);
+        return text.AddDigits(day).Add(' ').Add(MonthNames[month - 1]).Add(' ').AddDigits(year);
     }
 
     /// <summary>A window to the year: <c>1961 or later</c>, <c>1962 or earlier</c>, <c>1956–1961</c>, <c>1961</c>, <c>any date</c>.</summary>
-    internal static string Years(DateWindow window)
-        => window.IsAny ? "any date"
-            : window.FirstDay == DayNumber.Open ? YearOf(window.LastDay) + " or earlier"
-            : window.LastDay == DayNumber.Open ? YearOf(window.FirstDay) + " or later"
-            : YearOf(window.FirstDay) is var first && YearOf(window.LastDay) is var last && first == last ? first
-            : first + "–" + last;
+    internal static string Years(DateWindow window) => new TextBuffer(LongestWords).AddYears(window).ToString();
+
+    /// <summary>Adds a window to the year, in the same words.</summary>
+    internal static TextBuffer AddYears(this TextBuffer text, DateWindow window)
+    {
+        if (window.IsAny)
+        {
+            return text.Add("any date");
+        }
+
+        if (window.FirstDay == DayNumber.Open || window.LastDay == DayNumber.Open)
+        {
+            return window.FirstDay == DayNumber.Open
+                ? text.AddDigits(DayNumber.Year(window.LastDay)).Add(" or earlier")
+                : text.AddDigits(DayNumber.Year(window.FirstDay)).Add(" or later");
+        }
+
+        (int first, int last) = (DayNumber.Year(window.FirstDay), DayNumber.Year(window.LastDay));
+        text.AddDigits(first);
+        return first == last ? text : text.Add('–').AddDigits(last);
+    }
 
     /// <summary>A day's year in plain digits; years before 1 as written by astronomers (0 is 1 BCE).</summary>
     internal static string YearOf(int dayNumber) => Digits(DayNumber.Year(dayNumber));
@@ -65,6 +102,17 @@ internal static class DateText
 
     /// <summary>A whole number in plain digits.</summary>
     internal static string Digits(long value) => value.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    private static int WriteEnd(int dayNumber, Span<char> text)
+    {
+        if (dayNumber != DayNumber.Open)
+        {
+            return WriteIso(dayNumber, text);
+        }
+
+        (text[0], text[1]) = ('.', '.');
+        return 2;
+    }
 
     private static int Write(long year, int month, int day, Span<char> text)
     {

@@ -155,11 +155,7 @@ public readonly struct DateWindow : IEquatable<DateWindow>
             return null;
         }
 
-        if (first == last)
-        {
-            return DateText.Iso(first);
-        }
-
-        return (first == DayNumber.Open ? ".." : DateText.Iso(first)) + "/" + (last == DayNumber.Open ? ".." : DateText.Iso(last));
+        Span<char> text = stackalloc char[DateText.LongestEdtf];
+        return text.Slice(0, DateText.WriteEdtf(this, text)).ToString();
     }
 }

@@ -50,8 +50,8 @@ public static class ChangesDocument
             WriteMove(json, "possible", change.Possible);
             WriteMove(json, "interval", change.Interval);
             WriteMove(json, "likely", change.Likely);
-            json.WriteFlag("otherDay", change.OtherDay);
-            json.WriteFlag("otherTerms", change.OtherTerms);
+            json.WriteFlag("otherDay"u8, change.OtherDay);
+            json.WriteFlag("otherTerms"u8, change.OtherTerms);
             json.WriteStartArray("causes");
             foreach (ChangesCause cause in change.Causes)
             {
@@ -73,7 +73,7 @@ public static class ChangesDocument
         }
 
         json.WriteStartObject(name);
-        json.WriteNullable("asOf", record.AsOf is { } day ? DateText.Iso(day) : null);
+        json.WriteNullable("asOf"u8, record.AsOf is { } day ? DateText.Iso(day) : null);
         json.WriteStartArray("reference");
         foreach (ReferenceLayer layer in record.Layers)
         {
@@ -98,8 +98,8 @@ public static class ChangesDocument
         json.WriteStartObject(name);
         WriteWindow(json, "before", move.Before);
         WriteWindow(json, "after", move.After);
-        json.WriteDays("startDays", move.StartDays);
-        json.WriteDays("endDays", move.EndDays);
+        json.WriteNullable("startDays"u8, move.StartDays);
+        json.WriteNullable("endDays"u8, move.EndDays);
         json.WriteEndObject();
     }
 
@@ -120,7 +120,7 @@ public static class ChangesDocument
     {
         json.WriteStartObject();
         json.WriteString("kind", cause.Kind);
-        json.WriteNullable("part", cause.Part);
+        json.WriteNullable("part"u8, cause.Part);
         json.WriteStartArray("entries");
         foreach (string entry in cause.Entries)
         {
@@ -143,7 +143,7 @@ public static class ChangesDocument
         }
 
         json.WriteStartObject(name);
-        ResultDocument.WriteWindows(json, item.Windows);
+        EvidenceWriter.WriteWindows(json, item.Windows);
         json.WriteEndObject();
     }
 }

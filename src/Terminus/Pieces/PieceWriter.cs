@@ -12,9 +12,9 @@ internal static class PieceWriter
         json.WriteStartObject();
         json.WriteNumber("format", 1);
         json.WriteString("id", piece.Id);
-        json.WriteOptional("title", piece.Title);
-        json.WriteOptional("object", piece.ObjectKind);
-        json.WriteOptional("stated", piece.Stated?.Text);
+        json.WriteOptional("title"u8, piece.Title);
+        json.WriteOptional("object"u8, piece.ObjectKind);
+        json.WriteOptional("stated"u8, piece.Stated?.Text);
         WriteList(json, "parts", piece.Parts, (w, p) =>
         {
             w.WriteString("part", p.Part);
@@ -23,52 +23,52 @@ internal static class PieceWriter
                 w.WriteBoolean("original", false);
             }
 
-            w.WriteOptional("why", p.Why);
+            w.WriteOptional("why"u8, p.Why);
         });
         WriteList(json, "marks", piece.Marks, (w, m) =>
         {
-            w.WriteOptional("text", m.Text);
-            w.WriteOptional("part", m.Part);
-            w.WriteOptional("patent", m.Patent);
+            w.WriteOptional("text"u8, m.Text);
+            w.WriteOptional("part"u8, m.Part);
+            w.WriteOptional("patent"u8, m.Patent);
         });
         WriteList(json, "features", piece.Features, (w, f) =>
         {
             w.WriteString("feature", f.Feature);
-            w.WriteOptional("part", f.Part);
-            w.WriteFlag("absent", f.Absent);
+            w.WriteOptional("part"u8, f.Part);
+            w.WriteFlag("absent"u8, f.Absent);
         });
         WriteList(json, "subjects", piece.Subjects, (w, s) =>
         {
             w.WriteString("subject", s.Subject);
-            w.WriteOptional("part", s.Part);
+            w.WriteOptional("part"u8, s.Part);
         });
         WriteList(json, "inscriptions", piece.Inscriptions, (w, i) =>
         {
             w.WriteString("date", i.Date.Text);
-            w.WriteOptional("text", i.Text);
+            w.WriteOptional("text"u8, i.Text);
             w.WriteString("of", PieceWords.Purposes.WordOf(i.Purpose));
-            w.WriteOptional("part", i.Part);
+            w.WriteOptional("part"u8, i.Part);
         });
         WriteList(json, "records", piece.Records, (w, r) =>
         {
             w.WriteString("date", r.Date.Text);
-            w.WriteOptional("what", r.What);
-            w.WriteFlag("new", r.BoughtNew);
-            w.WriteOptional("part", r.Part);
+            w.WriteOptional("what"u8, r.What);
+            w.WriteFlag("new"u8, r.BoughtNew);
+            w.WriteOptional("part"u8, r.Part);
         });
         WriteList(json, "makers", piece.Makers, (w, m) =>
         {
             w.WriteString("maker", m.Maker);
-            w.WriteOptional("form", m.Form);
-            w.WriteOptional("address", m.Address);
-            w.WriteOptional("part", m.Part);
+            w.WriteOptional("form"u8, m.Form);
+            w.WriteOptional("address"u8, m.Address);
+            w.WriteOptional("part"u8, m.Part);
         });
         WriteList(json, "adverts", piece.Adverts, (w, a) =>
         {
             w.WriteString("date", a.Date.Text);
-            w.WriteOptional("what", a.What);
-            w.WriteOptional("model", a.Model);
-            w.WriteOptional("part", a.Part);
+            w.WriteOptional("what"u8, a.What);
+            w.WriteOptional("model"u8, a.Model);
+            w.WriteOptional("part"u8, a.Part);
         });
         WriteList(json, "opinions", piece.Opinions, WriteOpinion);
         json.WriteEndObject();
@@ -80,17 +80,17 @@ internal static class PieceWriter
         foreach (PieceWindow window in opinion.Windows)
         {
             json.WriteStartObject();
-            json.WriteOptional("notBefore", window.NotBefore?.Text);
-            json.WriteOptional("notAfter", window.NotAfter?.Text);
+            json.WriteOptional("notBefore"u8, window.NotBefore?.Text);
+            json.WriteOptional("notAfter"u8, window.NotAfter?.Text);
             json.WriteNumber("confidence", window.Confidence);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        json.WriteOptional("by", opinion.By);
-        json.WriteNames("restsOn", opinion.RestsOn);
-        json.WriteOptional("label", opinion.Label);
-        json.WriteOptional("part", opinion.Part);
+        json.WriteOptional("by"u8, opinion.By);
+        json.WriteNames("restsOn"u8, opinion.RestsOn);
+        json.WriteOptional("label"u8, opinion.Label);
+        json.WriteOptional("part"u8, opinion.Part);
     }
 
     private static void WriteList<T>(Utf8JsonWriter json, string name, IReadOnlyList<T> items, Action<Utf8JsonWriter, T> write)

@@ -39,9 +39,9 @@ internal static class ReferenceWriter
             write(json, item);
             if (item is ReferenceEntry { Source: var source, Origin: var origin, Note: var note })
             {
-                json.WriteOptional("source", source);
+                json.WriteOptional("source"u8, source);
                 json.WriteString("origin", ReferenceWords.Origin.WordOf(origin));
-                json.WriteOptional("note", note);
+                json.WriteOptional("note"u8, note);
             }
 
             json.WriteEndObject();
@@ -53,20 +53,20 @@ internal static class ReferenceWriter
     private static void WriteFeature(Utf8JsonWriter json, FeatureEntry feature)
     {
         json.WriteString("name", feature.Name);
-        json.WriteOptional("group", feature.Group);
-        json.WriteOptional("description", feature.Description);
-        json.WriteOptional("introduced", feature.Introduced?.Text);
-        json.WriteOptional("common", feature.Common?.Text);
-        json.WriteOptional("fading", feature.Fading?.Text);
-        json.WriteOptional("gone", feature.Gone?.Text);
+        json.WriteOptional("group"u8, feature.Group);
+        json.WriteOptional("description"u8, feature.Description);
+        json.WriteOptional("introduced"u8, feature.Introduced?.Text);
+        json.WriteOptional("common"u8, feature.Common?.Text);
+        json.WriteOptional("fading"u8, feature.Fading?.Text);
+        json.WriteOptional("gone"u8, feature.Gone?.Text);
         json.WriteString("basis", ReferenceWords.Basis.WordOf(feature.Basis));
         json.WriteString("grade", ReferenceWords.Grade.WordOf(feature.Grade));
-        json.WriteOptional("endedBy", feature.EndedBy == EvidenceBasis.Trade ? null : ReferenceWords.EndedBy.WordOf(feature.EndedBy));
-        json.WriteFlag("patentOfWiderClass", feature.PatentOfWiderClass);
-        json.WriteNames("patents", feature.Patents);
-        json.WriteOptional("question", feature.Question);
+        json.WriteOptional("endedBy"u8, feature.EndedBy == EvidenceBasis.Trade ? null : ReferenceWords.EndedBy.WordOf(feature.EndedBy));
+        json.WriteFlag("patentOfWiderClass"u8, feature.PatentOfWiderClass);
+        json.WriteNames("patents"u8, feature.Patents);
+        json.WriteOptional("question"u8, feature.Question);
         WriteList(json, "sightings", feature.Sightings, WriteSighting);
-        json.WriteOptional("estimate", feature.Estimate == EstimatedEnds.None ? null : ReferenceWords.Estimate.WordOf(feature.Estimate));
+        json.WriteOptional("estimate"u8, feature.Estimate == EstimatedEnds.None ? null : ReferenceWords.Estimate.WordOf(feature.Estimate));
     }
 
     private static void WriteSighting(Utf8JsonWriter json, Sighting sighting)
@@ -78,16 +78,16 @@ internal static class ReferenceWriter
     private static void WriteQuestion(Utf8JsonWriter json, QuestionEntry question)
     {
         json.WriteString("text", question.Text);
-        json.WriteNames("objects", question.Objects);
-        json.WriteOptional("part", question.Part);
+        json.WriteNames("objects"u8, question.Objects);
+        json.WriteOptional("part"u8, question.Part);
     }
 
     private static void WritePatent(Utf8JsonWriter json, PatentEntry patent)
     {
-        json.WriteOptional("filed", patent.Filed?.Text);
-        json.WriteOptional("issued", patent.Issued?.Text);
-        json.WriteOptional("title", patent.Title);
-        json.WriteOptional("assignee", patent.Assignee);
+        json.WriteOptional("filed"u8, patent.Filed?.Text);
+        json.WriteOptional("issued"u8, patent.Issued?.Text);
+        json.WriteOptional("title"u8, patent.Title);
+        json.WriteOptional("assignee"u8, patent.Assignee);
     }
 
     private static void WriteMaker(Utf8JsonWriter json, MakerEntry maker)
@@ -106,18 +106,18 @@ internal static class ReferenceWriter
 
     private static void WriteAdvert(Utf8JsonWriter json, AdvertEntry advert)
     {
-        json.WriteOptional("date", advert.Date?.Text);
-        json.WriteOptional("what", advert.What);
-        json.WriteOptional("model", advert.Model);
-        json.WriteOptional("feature", advert.Feature);
-        json.WriteOptional("maker", advert.Maker);
+        json.WriteOptional("date"u8, advert.Date?.Text);
+        json.WriteOptional("what"u8, advert.What);
+        json.WriteOptional("model"u8, advert.Model);
+        json.WriteOptional("feature"u8, advert.Feature);
+        json.WriteOptional("maker"u8, advert.Maker);
     }
 
     private static void WriteMark(Utf8JsonWriter json, MarkEntry mark)
     {
         json.WriteString("text", mark.Text);
-        json.WriteOptional("office", mark.Office);
-        json.WriteOptional("maker", mark.Maker);
+        json.WriteOptional("office"u8, mark.Office);
+        json.WriteOptional("maker"u8, mark.Maker);
         WriteTime(json, mark.From, mark.Until);
         json.WriteString("basis", ReferenceWords.MarkBasis.WordOf(mark.ByLaw ? MarkBasis.Law : MarkBasis.Custom));
         json.WriteString("ended", ReferenceWords.Ended.WordOf(mark.Ended));
@@ -125,7 +125,7 @@ internal static class ReferenceWriter
 
     private static void WriteTime(Utf8JsonWriter json, EdtfDate? from, EdtfDate? until)
     {
-        json.WriteOptional("from", from?.Text);
-        json.WriteOptional("until", until?.Text);
+        json.WriteOptional("from"u8, from?.Text);
+        json.WriteOptional("until"u8, until?.Text);
     }
 }

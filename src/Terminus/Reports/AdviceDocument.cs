@@ -23,8 +23,8 @@ public static class AdviceDocument
         json.WriteStartObject();
         json.WriteNumber("format", 1);
         json.WriteString("id", advice.Dating.Piece.Id);
-        json.WriteDay("asOf", advice.Dating.Dating.AsOfDay);
-        json.WriteRounded("entropy", advice.Entropy);
+        json.WriteDay("asOf"u8, advice.Dating.Dating.AsOfDay);
+        json.WriteRounded("entropy"u8, advice.Entropy);
         json.WriteNumber("best", advice.Best.Count);
         json.WriteStartArray("steps");
         foreach (NextStep step in advice.All)
@@ -56,9 +56,9 @@ public static class AdviceDocument
     {
         json.WriteStartObject();
         json.WriteString("question", step.Id);
-        json.WriteNullable("part", step.Part);
+        json.WriteNullable("part"u8, step.Part);
         json.WriteString("text", ReasonText.Of(step.Question));
-        json.WriteRounded("bits", step.Bits);
+        json.WriteRounded("bits"u8, step.Bits);
         WriteWidths(json, "spread", step.SpreadWidth, step.ExpectedSpreadWidth);
         WriteWidths(json, "interval", step.Width, step.ExpectedWidth);
         WriteWidths(json, "likely", step.LikelyWidth, step.ExpectedLikelyWidth);
@@ -69,12 +69,12 @@ public static class AdviceDocument
         foreach (NextAnswer answer in step.Answers)
         {
             json.WriteStartObject();
-            json.WriteNullable("answer", answer.Id);
+            json.WriteNullable("answer"u8, answer.Id);
             json.WriteString("text", ReasonText.Of(answer.Answer));
-            json.WriteRounded("probability", answer.Probability);
+            json.WriteRounded("probability"u8, answer.Probability);
             WriteMove(json, "interval", answer.IntervalMove);
             WriteMove(json, "likely", answer.LikelyMove);
-            json.WriteRounded("conflict", answer.Conflict);
+            json.WriteRounded("conflict"u8, answer.Conflict);
             json.WriteEndObject();
         }
 
@@ -85,8 +85,8 @@ public static class AdviceDocument
     private static void WriteWidths(Utf8JsonWriter json, string name, double now, double expected)
     {
         json.WriteStartObject(name);
-        json.WriteRounded("now", now);
-        json.WriteRounded("expected", expected);
+        json.WriteRounded("now"u8, now);
+        json.WriteRounded("expected"u8, expected);
         json.WriteEndObject();
     }
 
@@ -101,8 +101,8 @@ public static class AdviceDocument
 
         json.WriteStartObject(name);
         json.WriteWindow(window);
-        json.WriteDays("startMoves", move.StartDays);
-        json.WriteDays("endMoves", move.EndDays);
+        json.WriteNullable("startMoves"u8, move.StartDays);
+        json.WriteNullable("endMoves"u8, move.EndDays);
         json.WriteEndObject();
     }
 }

@@ -3,19 +3,20 @@ namespace Terminus;
 /// <summary>Why a stated date agrees or not, as a reason.</summary>
 internal static class ClaimReasons
 {
-    internal static Reason Of(PieceDating dating, StatedClaim claim)
+    internal static Reason Of(PieceDating dating, StatedClaim claim) => ReasonDraft.List(draft => Draft(draft, dating, claim))[0];
+
+    /// <summary>Drafts the reason.</summary>
+    internal static void Draft(ReasonDraft draft, PieceDating dating, StatedClaim claim)
     {
-        string stated = DateText.Years(claim.Window);
-        string interval = WindowWords.Years(dating.Interval);
-        string plausibility = WindowWords.Upper(claim.Plausibility);
-        return claim.Verdict switch
+        _ = claim.Verdict switch
         {
-            ClaimVerdict.Agrees => new Reason("claim.agrees", "stated", stated, "interval", interval),
-            ClaimVerdict.TooNarrow => new Reason("claim.too-narrow", "stated", stated, "interval", interval),
-            _ when claim.By is { } by => new Reason(
-                "claim.contradicted", "stated", stated, "plausibility", plausibility, "by", NameAndReason(dating, dating.Dating.Evidence[by])),
-            _ => new Reason("claim.contradicted-together", "stated", stated, "plausibility", plausibility),
+            ClaimVerdict.Agrees => draft.Begin("claim.agrees").Years("stated", claim.Window).Years("interval", dating.Interval),
+            ClaimVerdict.TooNarrow => draft.Begin("claim.too-narrow").Years("stated", claim.Window).Years("interval", dating.Interval),
+            _ when claim.By is { } by => draft.Begin("claim.contradicted")
+                .Years("stated", claim.Window).Upper("plausibility", claim.Plausibility).With("by", NameAndReason(dating, dating.Dating.Evidence[by])),
+            _ => draft.Begin("claim.contradicted-together").Years("stated", claim.Window).Upper("plausibility", claim.Plausibility),
         };
+        draft.End();
     }
 
     private static string NameAndReason(PieceDating dating, Evidence evidence)

@@ -4,69 +4,93 @@ namespace Terminus;
 internal static class EvidenceReasons
 {
     /// <summary>The reason that names the item, then those that came with it.</summary>
-    internal static IEnumerable<Reason> Of(Evidence evidence, ReferenceSet reference)
+    internal static IReadOnlyList<Reason> Of(Evidence evidence, ReferenceSet reference)
+        => ReasonDraft.List(draft => Draft(draft, evidence, reference));
+
+    /// <summary>The reason that names the item.</summary>
+    internal static Reason Main(Evidence evidence, ReferenceSet reference)
+        => Absence(evidence) ?? ReasonDraft.List(draft => DraftMain(draft, evidence, reference))[0];
+
+    /// <summary>Drafts the reason that names the item, then those that came with it.</summary>
+    internal static void Draft(ReasonDraft draft, Evidence evidence, ReferenceSet reference)
     {
-        Reason main = Main(evidence, reference);
-        yield return main;
-        foreach (Reason reason in evidence.Reasons)
+        if (Absence(evidence) is { } absence)
         {
-            if (reason != main)
+            draft.Give(absence);
+        }
+        else
+        {
+            DraftMain(draft, evidence, reference);
+        }
+
+        string main = draft.Rule;
+        for (int i = 0; i < evidence.Reasons.Count; i++)
+        {
+            Reason reason = evidence.Reasons[i];
+            if (reason.Rule != main || reason != Main(evidence, reference))
             {
-                yield return reason;
+                draft.Give(reason);
             }
         }
     }
 
-    /// <summary>The reason that names the item.</summary>
-    internal static Reason Main(Evidence evidence, ReferenceSet reference)
-        => evidence.Reasons.FirstOrDefault(r => r.Rule == "pieces.feature-absent") ?? Main(evidence, EvidenceName.Thing(evidence, reference));
-
-    private static Reason Main(Evidence evidence, string thing) => evidence switch
+    private static Reason? Absence(Evidence evidence)
     {
-        PatentIssued e => new Reason("evidence.patent-issued", "right", thing, "issued", When(e.Issued)),
-        PatentPending { Filed: null, Issued: null } => new Reason("evidence.pending-wording"),
-        PatentPending e => new Reason("evidence.patent-pending", "right", thing, "filed", When(e.Filed), "issued", When(e.Issued)),
-        RightRegistered e => new Reason("evidence.right-registered", "right", thing, "registered", When(e.Registered)),
-        FeatureSeen { StatesSomething: false } => new Reason("evidence.feature-undated", "feature", thing),
-        FeatureSeen e => new Reason("evidence.feature-seen", "feature", thing, "periods", Periods(e), "basis", BasisOf(e)),
-        MarkInUse e => new Reason("evidence.mark-in-use", "wording", thing, "period", Period(e.From, e.Until), "by", e.ByLaw ? "law" : "custom"),
-        SubjectShown e => new Reason("evidence.subject-shown", "subject", thing, "date", When(e.FirstExisted)),
-        DateInscribed { Purpose: InscriptionPurpose.Presentation } e => new Reason("evidence.presented", "date", When(e.Date)),
-        DateInscribed { Purpose: InscriptionPurpose.Commemorative } e => new Reason("evidence.commemorates", "date", When(e.Date)),
-        DateInscribed e => new Reason("evidence.since", "date", When(e.Date)),
-        KnownBy { BoughtNew: true } e => new Reason("evidence.bought-new", "what", thing, "date", When(e.Date)),
-        KnownBy e => new Reason("evidence.known-by", "what", thing, "date", When(e.Date)),
-        MakerActive e => new Reason("evidence.maker-active", "maker", thing, "period", Period(e.From, e.Until)),
-        ModelAdvertised e => new Reason(
-            "evidence.model-advertised", "what", thing, "period", e.Last is null ? When(e.First) : When(e.First) + " to " + When(e.Last)),
-        Opinion { Windows.Count: 0 } => new Reason("evidence.opinion-silent", "opinion", thing),
-        Opinion e => new Reason("evidence.opinion", "opinion", thing, "window", WindowWords.Days(e.Windows[0].Window)),
-        _ => new Reason("evidence.other", "kind", evidence.Kind),
+        for (int i = 0; i < evidence.Reasons.Count; i++)
+        {
+            if (evidence.Reasons[i].Rule == "pieces.feature-absent")
+            {
+                return evidence.Reasons[i];
+            }
+        }
+
+        return null;
+    }
+
+    private static void DraftMain(ReasonDraft draft, Evidence evidence, ReferenceSet reference)
+        => DraftMain(draft, evidence, EvidenceName.Thing(evidence, reference)).End();
+
+    private static ReasonDraft DraftMain(ReasonDraft draft, Evidence evidence, string thing) => evidence switch
+    {
+        PatentIssued e => draft.Begin("evidence.patent-issued").With("right", thing).Date("issued", e.Issued),
+        PatentPending { Filed: null, Issued: null } => draft.Begin("evidence.pending-wording"),
+        PatentPending e => draft.Begin("evidence.patent-pending").With("right", thing).Date("filed", e.Filed).Date("issued", e.Issued),
+        RightRegistered e => draft.Begin("evidence.right-registered").With("right", thing).Date("registered", e.Registered),
+        FeatureSeen { StatesSomething: false } => draft.Begin("evidence.feature-undated").With("feature", thing),
+        FeatureSeen e => draft.Begin("evidence.feature-seen").With("feature", thing).Periods("periods", e).With("basis", BasisOf(e)),
+        MarkInUse e => draft.Begin("evidence.mark-in-use").With("wording", thing).Period("period", e.From, e.Until).With("by", e.ByLaw ? "law" : "custom"),
+        SubjectShown e => draft.Begin("evidence.subject-shown").With("subject", thing).Date("date", e.FirstExisted),
+        DateInscribed { Purpose: InscriptionPurpose.Presentation } e => draft.Begin("evidence.presented").Date("date", e.Date),
+        DateInscribed { Purpose: InscriptionPurpose.Commemorative } e => draft.Begin("evidence.commemorates").Date("date", e.Date),
+        DateInscribed e => draft.Begin("evidence.since").Date("date", e.Date),
+        KnownBy { BoughtNew: true } e => draft.Begin("evidence.bought-new").With("what", thing).Date("date", e.Date),
+        KnownBy e => draft.Begin("evidence.known-by").With("what", thing).Date("date", e.Date),
+        MakerActive e => draft.Begin("evidence.maker-active").With("maker", thing).Period("period", e.From, e.Until),
+        ModelAdvertised { Last: null } e => draft.Begin("evidence.model-advertised").With("what", thing).Date("period", e.First),
+        ModelAdvertised e => draft.Begin("evidence.model-advertised").With("what", thing).Dates("period", e.First, e.Last!),
+        Opinion { Windows.Count: 0 } => draft.Begin("evidence.opinion-silent").With("opinion", thing),
+        Opinion e => draft.Begin("evidence.opinion").With("opinion", thing).Days("window", e.Windows[0].Window),
+        _ => draft.Begin("evidence.other").With("kind", evidence.Kind),
     };
 
-    /// <summary>A date in words: <c>11 July 1961</c>, <c>about 1955</c>, <c>1950–1959 (uncertain)</c>, <c>unknown</c>.</summary>
-    internal static string When(EvidenceDate? date)
-        => date is null ? "unknown" : (date.IsApproximate ? "about " : "") + Plain(date.Outer) + (date.IsUncertain ? " (uncertain)" : "");
+    private static ReasonDraft Periods(this ReasonDraft draft, string name, FeatureSeen feature)
+    {
+        TextBuffer words = draft.Value(name);
+        int start = words.Length;
+        AddIfKnown("introduced ", feature.Introduced);
+        AddIfKnown("common from ", feature.Common);
+        AddIfKnown("fading from ", feature.Fading);
+        AddIfKnown("gone by ", feature.Gone);
+        return draft;
 
-    // A whole year or decade reads as its years, a single day as the day.
-    private static string Plain(DateWindow window)
-        => window.Days is 1 ? DateText.Words(window.FirstDay)
-            : window.Days is > 360 ? DateText.Years(window)
-            : WindowWords.Days(window);
-
-    private static string Period(EvidenceDate? from, EvidenceDate? until)
-        => from is null ? (until is null ? "at a time not known" : "until " + When(until))
-            : until is null ? "from " + When(from)
-            : "from " + When(from) + " to " + When(until);
-
-    private static string Periods(FeatureSeen feature)
-        => string.Join(", ", new[]
+        void AddIfKnown(string what, EvidenceDate? date)
         {
-            feature.Introduced is null ? null : "introduced " + When(feature.Introduced),
-            feature.Common is null ? null : "common from " + When(feature.Common),
-            feature.Fading is null ? null : "fading from " + When(feature.Fading),
-            feature.Gone is null ? null : "gone by " + When(feature.Gone),
-        }.OfType<string>());
+            if (date is not null)
+            {
+                words.Add(words.Length > start ? ", " : "").Add(what).AddWords(date);
+            }
+        }
+    }
 
     private static string BasisOf(FeatureSeen feature) => feature.Basis switch
     {

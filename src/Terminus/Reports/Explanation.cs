@@ -46,10 +46,10 @@ public static class Explanation
         AddInterval(text, dating, "at " + WindowWords.Share(dating.Confidence), dating.Interval);
         AddInterval(text, dating, "likely", dating.Likely);
         Row(text, "conflict", whole.Conflict == 0 ? "0: all windows meet" : WindowWords.Upper(whole.Conflict) + " of the evidence is in conflict");
-        Row(text, "over 100 years", Words.Spaced(dating.OverHundredYears.Verdict.ToString()));
+        Row(text, "over 100 years", Words.Spaced(dating.OverHundredYears.Verdict));
         if (dating.Stated is { } claim)
         {
-            Row(text, "stated " + claim.Stated.Text, Words.Spaced(claim.Verdict.ToString()) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
+            Row(text, "stated " + claim.Stated.Text, Words.Spaced(claim.Verdict) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
         }
     }
 

@@ -31,7 +31,7 @@ internal static class InventoryTimeline
 
     /// <summary>Whether it has a disagreement that the statement says, or is qualified.</summary>
     internal static bool Disagrees(PieceDating dating)
-        => dating.Dating.Qualified || Statement.Said(dating.Dating).Any();
+        => dating.Dating.Qualified || Statement.SaysDisagreement(dating.Dating);
 
     private static IEnumerable<(DateWindow Window, bool IsLikely)> Answers(PieceDating dating)
     {

@@ -31,7 +31,7 @@ public static class LinkedArt
         string label = dating.Piece.Title ?? dating.Piece.Id;
         json.WriteStartObject();
         json.WriteString("@context", Context);
-        json.WriteOptional("id", uri);
+        json.WriteOptional("id"u8, uri);
         json.WriteString("type", "HumanMadeObject");
         json.WriteString("_label", label);
         json.WriteStartArray("identified_by");
@@ -68,8 +68,8 @@ public static class LinkedArt
     /// <summary>The outer bounds of a window, to the first and the last second; an open end is left out.</summary>
     internal static void WriteBounds(Utf8JsonWriter json, DateWindow window)
     {
-        json.WriteOptional("begin_of_the_begin", window.FirstDay == DayNumber.Open ? null : DateText.Iso(window.FirstDay) + "T00:00:00Z");
-        json.WriteOptional("end_of_the_end", window.LastDay == DayNumber.Open ? null : DateText.Iso(window.LastDay) + "T23:59:59Z");
+        json.WriteOptional("begin_of_the_begin"u8, window.FirstDay == DayNumber.Open ? null : DateText.Iso(window.FirstDay) + "T00:00:00Z");
+        json.WriteOptional("end_of_the_end"u8, window.LastDay == DayNumber.Open ? null : DateText.Iso(window.LastDay) + "T23:59:59Z");
     }
 
     private static string NameOf(PieceDating dating)

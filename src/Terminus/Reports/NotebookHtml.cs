@@ -53,7 +53,7 @@ public static class NotebookHtml
             datings.Take(MostRows).Select(d => new[]
             {
                 d.Piece.Id, d.Piece.Title ?? "", Interval(d, d.Interval), Interval(d, d.Likely),
-                d.Stated is { } claim ? claim.Stated.Text + ": " + Words.Spaced(claim.Verdict.ToString()) : "",
+                d.Stated is { } claim ? claim.Stated.Text + ": " + Words.Spaced(claim.Verdict) : "",
             }));
         if (datings.Count > MostRows)
         {

@@ -64,5 +64,5 @@ public static class Phrasing
     }
 
     private static bool IsDisputed(PieceDating dating)
-        => !dating.Dating.Qualified && Statement.Said(dating.Dating).Any();
+        => !dating.Dating.Qualified && Statement.SaysDisagreement(dating.Dating);
 }

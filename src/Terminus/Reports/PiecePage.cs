@@ -29,10 +29,10 @@ internal static class PiecePage
         AddTerm(page, "For a record", record.Display);
         AddTerm(page, "Years to search by", (record.EarliestYear is { } year ? DateText.Digits(year) : "–") + " to " + DateText.Digits(record.LatestYear));
         AddTerm(page, "EDTF", record.Edtf ?? "–");
-        AddTerm(page, "Over 100 years old", Words.Spaced(dating.OverHundredYears.Verdict.ToString()));
+        AddTerm(page, "Over 100 years old", Words.Spaced(dating.OverHundredYears.Verdict));
         if (dating.Stated is { } claim)
         {
-            AddTerm(page, "Stated " + claim.Stated.Text, Words.Spaced(claim.Verdict.ToString()) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
+            AddTerm(page, "Stated " + claim.Stated.Text, Words.Spaced(claim.Verdict) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
         }
 
         page.Close().Line();

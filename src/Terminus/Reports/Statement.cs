@@ -14,33 +14,18 @@ public static class Statement
     public static IReadOnlyList<Reason> Reasons(PieceDating dating)
     {
         Guard.NotNull(dating, nameof(dating));
-        var said = new List<Reason>();
-        if (dating.Dating.Qualified)
-        {
-            AddReadings(said, dating);
-        }
-        else
-        {
-            AddPossible(said, dating.Dating);
-            AddInterval(said, dating);
-        }
-
-        foreach (Disagreement disagreement in Said(dating.Dating).Take(MostDisagreements))
-        {
-            said.Add(OfDisagreement(dating, disagreement));
-        }
-
-        foreach (PartDating part in dating.Parts.Where(p => !p.Original))
-        {
-            said.Add(new Reason("statement.left-out", "parts", part.Part));
-        }
-
-        return ValueList.Of(said);
+        return ValueList.Of(ReasonDraft.List(draft => Draft(draft, dating)));
     }
 
     /// <summary>The statement in English.</summary>
     /// <param name="dating">The dated piece.</param>
-    public static string Of(PieceDating dating) => string.Join(" ", Reasons(dating).Select(ReasonText.Of));
+    public static string Of(PieceDating dating)
+    {
+        Guard.NotNull(dating, nameof(dating));
+        var text = new TextBuffer();
+        Draft(new ReasonDraft(reason => ReasonText.AddTo(text, reason)), dating);
+        return text.ToString();
+    }
 
     /// <summary>
     /// Why the answer is what it is, as reasons: what sets its two ends and how firmly, what firm evidence alone leaves, what is set aside, and
@@ -49,9 +34,39 @@ public static class Statement
     /// <param name="dating">The dated piece.</param>
     public static IReadOnlyList<Reason> WhyReasons(PieceDating dating) => ValueList.Of(Grounds.Of(Guard.NotNull(dating, nameof(dating))));
 
-    /// <summary>The disagreements that are weighty enough to be said.</summary>
-    internal static IEnumerable<Disagreement> Said(Dating dating)
-        => dating.Disagreements.Where(d => d.Mass >= dating.Assumptions.SaidFrom - Combination.Tolerance);
+    /// <summary>Drafts the reasons of the statement.</summary>
+    internal static void Draft(ReasonDraft draft, PieceDating dating)
+    {
+        if (dating.Dating.Qualified)
+        {
+            DraftReadings(draft, dating);
+        }
+        else
+        {
+            DraftPossible(draft, dating.Dating);
+            DraftInterval(draft, dating);
+        }
+
+        int said = 0;
+        foreach (Disagreement disagreement in dating.Dating.Disagreements)
+        {
+            if (IsSaid(disagreement, dating.Dating) && said++ < MostDisagreements)
+            {
+                Draft(draft, dating, disagreement);
+            }
+        }
+
+        foreach (PartDating part in dating.Parts)
+        {
+            if (!part.Original)
+            {
+                draft.Begin("statement.left-out").With("parts", part.Part).End();
+            }
+        }
+    }
+
+    /// <summary>Whether any disagreement is weighty enough to be said.</summary>
+    internal static bool SaysDisagreement(Dating dating) => dating.Disagreements.Any(d => IsSaid(d, dating));
 
     /// <summary>What stands behind an answer: the day of the opinion, the reference and the house defaults.</summary>
     internal static string Behind(PieceDating dating)
@@ -60,18 +75,27 @@ public static class Statement
 
     /// <summary>Why two items disagree, and what that usually means.</summary>
     internal static Reason OfDisagreement(PieceDating dating, Disagreement disagreement)
+        => ReasonDraft.List(draft => Draft(draft, dating, disagreement))[0];
+
+    /// <summary>Drafts why two items disagree, and what that usually means.</summary>
+    internal static void Draft(ReasonDraft draft, PieceDating dating, Disagreement disagreement)
     {
         string first = Name(dating, disagreement.First);
-        return disagreement.Second is { } second
-            ? new Reason(
-                "statement.disagreement",
-                "first", first,
-                "second", Name(dating, second),
-                "mass", WindowWords.Lower(disagreement.Mass),
-                "level", disagreement.Level == DisagreementLevel.Face ? "at face value" : "in usage only",
-                "apart", WindowWords.Span(disagreement.DaysApart),
-                "cause", ReasonText.Of(CauseReason(disagreement.Cause)))
-            : new Reason("statement.after-opinion", "first", first, "mass", WindowWords.Lower(disagreement.Mass));
+        if (disagreement.Second is { } second)
+        {
+            draft.Begin("statement.disagreement")
+                .With("first", first)
+                .With("second", Name(dating, second))
+                .Lower("mass", disagreement.Mass)
+                .With("level", disagreement.Level == DisagreementLevel.Face ? "at face value" : "in usage only")
+                .With("apart", WindowWords.Span(disagreement.DaysApart))
+                .With("cause", ReasonText.TemplateOf("cause." + Words.Kebab(disagreement.Cause)))
+                .End();
+        }
+        else
+        {
+            draft.Begin("statement.after-opinion").With("first", first).Lower("mass", disagreement.Mass).End();
+        }
     }
 
     /// <summary>A sentence's first letter as a capital.</summary>
@@ -79,78 +103,79 @@ public static class Statement
 
     private static string Name(PieceDating dating, int item) => EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference);
 
-    private static void AddReadings(List<Reason> said, PieceDating piece)
+    private static bool IsSaid(Disagreement disagreement, Dating dating)
+        => disagreement.Mass >= dating.Assumptions.SaidFrom - Combination.Tolerance;
+
+    private static void DraftReadings(ReasonDraft draft, PieceDating piece)
     {
         Dating dating = piece.Dating;
-        said.Add(new Reason("statement.qualified", "conflict", WindowWords.Lower(dating.Conflict)));
+        draft.Begin("statement.qualified").Lower("conflict", dating.Conflict).End();
         string[] orders = ["First", "Second"];
         foreach ((Reading reading, string order) in dating.Readings.Take(orders.Length).Zip(orders, (reading, order) => (reading, order)))
         {
-            said.Add(new Reason(
-                "statement.reading",
-                "order", order,
-                "window", WindowWords.YearsUpTo(reading.Window, dating.AsOfDay),
-                "weight", reading.Weight is { } weight ? " (weight " + WindowWords.Lower(weight) + ")" : "",
-                "keeps", Names(piece, reading.Items),
-                "setAside", Names(piece, reading.SetAside)));
+            draft.Begin("statement.reading")
+                .With("order", order)
+                .With("window", WindowWords.YearsUpTo(reading.Window, dating.AsOfDay))
+                .With("weight", reading.Weight is { } weight ? " (weight " + WindowWords.Lower(weight) + ")" : "")
+                .With("keeps", Names(piece, reading.Items))
+                .With("setAside", Names(piece, reading.SetAside))
+                .End();
         }
     }
 
-    private static void AddPossible(List<Reason> said, Dating dating)
+    private static void DraftPossible(ReasonDraft draft, Dating dating)
     {
+        if (dating.Stated.Windows == 0)
+        {
+            return;
+        }
+
         DateWindow possible = dating.Possible!.Value;
         bool ends = possible.LastDay != dating.AsOfDay;
-        if (possible.FirstDay == DayNumber.Open)
+        _ = (possible.FirstDay != DayNumber.Open, ends) switch
         {
-            said.Add(ends
-                ? new Reason("statement.not-after", "year", DateText.YearOf(possible.LastDay))
-                : new Reason("statement.usage-only"));
-        }
-        else
-        {
-            said.Add(ends
-                ? new Reason("statement.possible", "from", DateText.YearOf(possible.FirstDay), "until", DateText.YearOf(possible.LastDay))
-                : new Reason("statement.not-before", "year", DateText.YearOf(possible.FirstDay)));
-        }
-
-        if (dating.Evidence.All(e => e.StatedWindows(dating.Assumptions).Count == 0))
-        {
-            said.Clear();
-        }
+            (true, true) => draft.Begin("statement.possible").Year("from", possible.FirstDay).Year("until", possible.LastDay),
+            (true, false) => draft.Begin("statement.not-before").Year("year", possible.FirstDay),
+            (false, true) => draft.Begin("statement.not-after").Year("year", possible.LastDay),
+            _ => draft.Begin("statement.usage-only"),
+        };
+        draft.End();
     }
 
-    private static void AddInterval(List<Reason> said, PieceDating dating)
+    private static void DraftInterval(ReasonDraft draft, PieceDating dating)
     {
         if (dating.Interval is not { } interval || dating.Likely is not { } likely)
         {
             return;
         }
 
-        string confidence = WindowWords.Share(dating.Confidence);
-        string likelyConfidence = WindowWords.Share(Dating.LikelyLevel);
-        string years = WindowWords.Years(interval);
-        string narrower = WindowWords.Years(likely);
-        string likelyWord = Likelihood.Of(Dating.LikelyLevel);
-        string likelihood = Capital(Likelihood.Of(dating.Confidence));
-        said.Add((interval.IsAnyDate, likely.IsAnyDate, years == narrower) switch
+        _ = (interval.IsAnyDate, likely.IsAnyDate, AreOneToTheYear(interval, likely)) switch
         {
-            (true, true, _) => new Reason("statement.any-date", "confidence", likelyConfidence),
-            (true, _, _) => new Reason(
-                "statement.any-date-but-likely",
-                "confidence", confidence, "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
-            (_, _, true) => new Reason("statement.interval", "likelihood", likelihood, "years", years, "confidence", confidence),
-            _ => new Reason(
-                "statement.interval-and-likely",
-                "likelihood", likelihood, "years", years, "confidence", confidence,
-                "likelyWord", likelyWord, "likely", narrower, "likelyConfidence", likelyConfidence),
-        });
+            (true, true, _) => draft.Begin("statement.any-date").Share("confidence", Dating.LikelyLevel),
+            (true, _, _) => draft.Begin("statement.any-date-but-likely").Share("confidence", dating.Confidence).Likely(likely),
+            (_, _, true) => draft.Begin("statement.interval").Interval(dating, interval),
+            _ => draft.Begin("statement.interval-and-likely").Interval(dating, interval).Likely(likely),
+        };
+        draft.End();
         if (!interval.InsidePossible && dating.Dating.Possible is { } possible)
         {
-            said.Add(new Reason("statement.outside-possible", "possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay)));
+            draft.Begin("statement.outside-possible").With("possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay)).End();
         }
     }
 
-    private static Reason CauseReason(DisagreementCause cause) => new("cause." + Words.Kebab(cause.ToString()));
+    private static ReasonDraft Interval(this ReasonDraft draft, PieceDating dating, DatedInterval interval)
+        => draft.With("likelihood", Capital(Likelihood.Of(dating.Confidence)))
+            .Years("years", interval)
+            .Share("confidence", dating.Confidence);
+
+    private static ReasonDraft Likely(this ReasonDraft draft, DatedInterval likely)
+        => draft.With("likelyWord", Likelihood.Of(Dating.LikelyLevel))
+            .Years("likely", likely)
+            .Share("likelyConfidence", Dating.LikelyLevel);
+
+    private static bool AreOneToTheYear(DatedInterval interval, DatedInterval likely)
+        => (interval.EarliestYear, interval.EndsToday) == (likely.EarliestYear, likely.EndsToday)
+            && (interval.EndsToday || interval.LatestYear == likely.LatestYear);
 
     private static string Names(PieceDating dating, IReadOnlyList<int> items)
         => items.Count == 0 ? "nothing" : string.Join(", ", items.Select(item => Name(dating, item)));

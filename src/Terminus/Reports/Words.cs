@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text;
 
 namespace Terminus;
@@ -8,8 +9,15 @@ internal static class Words
     /// <summary><c>CannotTell</c> as <c>cannot-tell</c>.</summary>
     internal static string Kebab(string name) => Separate(name, '-');
 
-    /// <summary><c>CannotTell</c> as <c>cannot tell</c>.</summary>
-    internal static string Spaced(string name) => Separate(name, ' ');
+    /// <summary>A value's name as <c>cannot-tell</c>.</summary>
+    internal static string Kebab<T>(T value)
+        where T : struct, Enum
+        => Kept<T>.Kebab.GetOrAdd(value, static v => Separate(v.ToString(), '-'));
+
+    /// <summary>A value's name as <c>cannot tell</c>.</summary>
+    internal static string Spaced<T>(T value)
+        where T : struct, Enum
+        => Kept<T>.Spaced.GetOrAdd(value, static v => Separate(v.ToString(), ' '));
 
     private static string Separate(string name, char separator)
     {
@@ -25,5 +33,14 @@ internal static class Words
         }
 
         return text.ToString();
+    }
+
+    // The few names of an enum, each cut once.
+    private static class Kept<T>
+        where T : struct, Enum
+    {
+        internal static readonly ConcurrentDictionary<T, string> Kebab = new();
+
+        internal static readonly ConcurrentDictionary<T, string> Spaced = new();
     }
 }

@@ -10,8 +10,8 @@ public class DocumentWritingTest
     public void WriteRounded_SumOfTenths_HasNoNoise()
         => Assert.Equal("{\"a\":0.3,\"b\":0}", Compact(json =>
         {
-            json.WriteRounded("a", 0.1 + 0.2);
-            json.WriteRounded("b", -1e-15);
+            json.WriteRounded("a"u8, 0.1 + 0.2);
+            json.WriteRounded("b"u8, -1e-15);
         }));
 
     [Fact]
@@ -24,12 +24,12 @@ public class DocumentWritingTest
     public void WriteOptional_NothingToSay_IsLeftOut()
         => Assert.Equal("{\"c\":null,\"d\":true,\"f\":[\"x\"]}", Compact(json =>
         {
-            json.WriteOptional("a", null);
-            json.WriteNullable("c", null);
-            json.WriteFlag("d", true);
-            json.WriteFlag("e", false);
-            json.WriteNames("f", ["x"]);
-            json.WriteNames("g", []);
+            json.WriteOptional("a"u8, null);
+            json.WriteNullable("c"u8, null);
+            json.WriteFlag("d"u8, true);
+            json.WriteFlag("e"u8, false);
+            json.WriteNames("f"u8, ["x"]);
+            json.WriteNames("g"u8, []);
         }));
 
     [Fact]

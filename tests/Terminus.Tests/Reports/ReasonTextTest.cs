@@ -162,7 +162,7 @@ public partial class ReasonTextTest
         Assert.Equal(rules, defined.OrderBy(r => r, StringComparer.Ordinal));
 
         string[] used = [.. SourceTree.Library.Where(f => !IsTable(f)).SelectMany(f => Literal().Matches(f.Text)).Select(m => m.Groups["rule"].Value)
-            .Concat(Enum.GetValues<DisagreementCause>().Select(c => "cause." + Words.Kebab(c.ToString()))).Distinct()];
+            .Concat(Enum.GetValues<DisagreementCause>().Select(c => "cause." + Words.Kebab(c))).Distinct()];
         Assert.DoesNotContain(rules, rule => !used.Any(u => rule == u || (IsStem(u) && rule.StartsWith(u, StringComparison.Ordinal))));
 
         HashSet<string> families = [.. rules.Select(rule => rule.Split('.')[0])];
