@@ -81,9 +81,10 @@ internal sealed class StepTimes
     {
         var buffer = new ArrayBufferWriter<byte>(1 << 17);
         using var json = new Utf8JsonWriter(buffer, DocumentWriting.Compact);
+        var writer = new ResultWriter(json);
         foreach (PieceDating dating in datings)
         {
-            ResultDocument.Write(json, dating);
+            writer.Write(dating, steps: false);
             json.Flush();
             json.Reset();
             buffer.ResetWrittenCount();

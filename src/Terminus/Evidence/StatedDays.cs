@@ -8,6 +8,14 @@ internal readonly struct StatedDay(int low, int high, double confidence)
     internal int High { get; } = high;
 
     internal double Confidence { get; } = confidence;
+
+    /// <summary>The windows of one item, widest first.</summary>
+    internal static ReadOnlySpan<StatedDay> Of(Evidence item, Assumptions house)
+    {
+        var days = new StatedDays(1);
+        item.StateInto(days, house);
+        return days[0];
+    }
 }
 
 /// <summary>

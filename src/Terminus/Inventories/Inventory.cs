@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using System.Text.Json;
 
 namespace Terminus;
 
@@ -66,8 +65,9 @@ public static class Inventory
         Guard.NotNull(results, nameof(results));
         Guard.NotNull(options, nameof(options));
         var reader = new LineReader(lines);
+        using var writers = new BatchWriters(options);
         var summary = InventorySummary.None;
-        IAsyncEnumerable<WrittenBatch> answers = OrderedWork.RunAsync(reader.ReadAsync, b => Write(b, options), options.BatchesAtOnce, cancellation);
+        IAsyncEnumerable<WrittenBatch> answers = OrderedWork.RunAsync(reader.ReadAsync, writers.Write, options.BatchesAtOnce, cancellation);
         await foreach (WrittenBatch batch in answers.ConfigureAwait(false))
         {
             using ByteBuffer buffer = batch.Lines;
@@ -95,33 +95,5 @@ public static class Inventory
 
             return results;
         }
-    }
-
-    private static WrittenBatch Write(LineBatch batch, InventoryOptions options)
-    {
-        using (batch)
-        {
-            var buffer = new ByteBuffer();
-            var summary = InventorySummary.None;
-            using var json = new Utf8JsonWriter(buffer, DocumentWriting.Compact);
-            for (int i = 0; i < batch.Count; i++)
-            {
-                InventoryResult result = batch.Date(i, options);
-                result.Write(json, options.Steps);
-                json.Flush();
-                json.Reset();
-                buffer.Add((byte)'\n');
-                summary = summary.Plus(InventorySummary.Of(result));
-            }
-
-            return new WrittenBatch(buffer, summary);
-        }
-    }
-
-    private sealed class WrittenBatch(ByteBuffer lines, InventorySummary summary)
-    {
-        internal ByteBuffer Lines { get; } = lines;
-
-        internal InventorySummary Summary { get; } = summary;
     }
 }

@@ -23,9 +23,15 @@ public sealed class InventoryResult
     public void Write(Utf8JsonWriter json, bool steps = false)
     {
         Guard.NotNull(json, nameof(json));
+        Write(json, new ResultWriter(json), steps);
+    }
+
+    /// <summary>Writes the answer with a writer of results, which is used again.</summary>
+    internal void Write(Utf8JsonWriter json, ResultWriter results, bool steps)
+    {
         if (Dating is not null)
         {
-            ResultDocument.Write(json, Dating, steps);
+            results.Write(Dating, steps);
         }
         else
         {

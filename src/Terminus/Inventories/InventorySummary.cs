@@ -10,6 +10,17 @@ public sealed record InventorySummary
     {
     }
 
+    internal InventorySummary(InventoryTally tally)
+    {
+        Lines = tally.Lines;
+        Dated = tally.Dated;
+        OpenEnded = tally.OpenEnded;
+        Undatable = tally.Undatable;
+        Refused = tally.Refused;
+        Disagreeing = tally.Disagreeing;
+        WithProblems = tally.WithProblems;
+    }
+
     /// <summary>All lines that were answered; blank ones are not.</summary>
     public int Lines { get; private init; }
 
@@ -35,23 +46,9 @@ public sealed record InventorySummary
     /// <param name="result">The answer.</param>
     public static InventorySummary Of(InventoryResult result)
     {
-        if (Guard.NotNull(result, nameof(result)).Dating is not { } dating)
-        {
-            return new InventorySummary { Lines = 1, Refused = 1 };
-        }
-
-        bool undatable = dating.Interval is null or { IsAnyDate: true };
-        bool openEnded = !undatable && dating.Interval is { EndsToday: true } or { EarliestYear: null };
-        Dating whole = dating.Dating;
-        return new InventorySummary
-        {
-            Lines = 1,
-            Undatable = undatable ? 1 : 0,
-            OpenEnded = openEnded ? 1 : 0,
-            Dated = undatable || openEnded ? 0 : 1,
-            Disagreeing = whole.Qualified || whole.Disagreements.Any(d => d.Mass >= whole.Assumptions.SaidFrom - Combination.Tolerance) ? 1 : 0,
-            WithProblems = dating.Problems.Count > 0 ? 1 : 0,
-        };
+        var tally = new InventoryTally();
+        tally.Add(Guard.NotNull(result, nameof(result)));
+        return new InventorySummary(tally);
     }
 
     /// <summary>This summary and another together.</summary>

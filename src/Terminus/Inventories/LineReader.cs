@@ -7,7 +7,7 @@ namespace Terminus;
 internal sealed class LineReader(Stream stream)
 {
     /// <summary>The most lines of a batch, which bounds what their answers take.</summary>
-    internal const int MostLines = 256;
+    internal const int MostLines = 64;
 
     private const int FirstLength = 64 * 1024;
     private const byte NewLine = (byte)'\n';

@@ -6,12 +6,16 @@ namespace Terminus;
 internal sealed class EvidenceWriter
 {
     private readonly Utf8JsonWriter json;
+    private readonly ReadyEvidence? ready;
     private readonly TextBuffer words = new();
     private readonly ReasonDraft reasons;
 
-    internal EvidenceWriter(Utf8JsonWriter json)
+    /// <param name="json">The writer.</param>
+    /// <param name="ready">Items that are copied, or null for none.</param>
+    internal EvidenceWriter(Utf8JsonWriter json, ReadyEvidence? ready = null)
     {
         this.json = json;
+        this.ready = ready;
         reasons = new ReasonDraft(WriteReason);
     }
 
@@ -22,23 +26,39 @@ internal sealed class EvidenceWriter
     internal void Write(PieceDating dating)
     {
         json.WriteStartArray("evidence"u8);
-        IReadOnlyList<Evidence> items = dating.Dating.Evidence;
-        for (int i = 0; i < items.Count; i++)
+        Dating whole = dating.Dating;
+        for (int i = 0; i < whole.Evidence.Count; i++)
         {
-            WriteStart(items[i]);
-            WriteWindows(dating.Dating.Stated[i]);
-            WriteRest(items[i], dating.Reference, isLeftOut: false);
+            WriteOrCopy(whole.Evidence[i], whole.Stated[i], dating.Reference);
         }
 
         for (int i = 0; i < dating.LeftOut.Count; i++)
         {
             Evidence item = dating.LeftOut[i];
-            WriteStart(item);
-            WriteWindows(json, item.StatedWindows(dating.Dating.Assumptions));
-            WriteRest(item, dating.Reference, isLeftOut: true);
+            WriteItem(item, StatedDay.Of(item, whole.Assumptions), dating.Reference, isLeftOut: true);
         }
 
         json.WriteEndArray();
+    }
+
+    /// <summary>Writes an item as one object.</summary>
+    internal void WriteItem(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference, bool isLeftOut = false)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind"u8, item.Kind);
+        json.WriteNullable("part"u8, item.Part);
+        WriteWindows(windows);
+        json.WriteTexts("entries"u8, item.Entries);
+        json.WriteStartArray("reasons"u8);
+        EvidenceReasons.Draft(reasons, item, reference);
+        if (isLeftOut)
+        {
+            reasons.Begin("pieces.part-not-original").With("part", item.Part).End();
+        }
+
+        json.WriteEndArray();
+        json.WriteNullable("source"u8, item.Source);
+        json.WriteEndObject();
     }
 
     /// <summary>The member <c>windows</c>: each with its ends, null where open, and its confidence.</summary>
@@ -72,26 +92,17 @@ internal sealed class EvidenceWriter
         json.WriteEndObject();
     }
 
-    private void WriteStart(Evidence item)
+    private void WriteOrCopy(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference)
     {
-        json.WriteStartObject();
-        json.WriteString("kind"u8, item.Kind);
-        json.WriteNullable("part"u8, item.Part);
-    }
-
-    private void WriteRest(Evidence item, ReferenceSet reference, bool isLeftOut)
-    {
-        json.WriteTexts("entries"u8, item.Entries);
-        json.WriteStartArray("reasons"u8);
-        EvidenceReasons.Draft(reasons, item, reference);
-        if (isLeftOut)
+        ReadOnlySpan<byte> known = ready is null ? default : ready.Find(item, windows, reference);
+        if (known.IsEmpty)
         {
-            reasons.Begin("pieces.part-not-original").With("part", item.Part).End();
+            WriteItem(item, windows, reference);
         }
-
-        json.WriteEndArray();
-        json.WriteNullable("source"u8, item.Source);
-        json.WriteEndObject();
+        else
+        {
+            json.WriteRawValue(known, skipInputValidation: true);
+        }
     }
 
     private void WriteReason(ReasonDraft reason)

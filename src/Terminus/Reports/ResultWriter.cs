@@ -13,10 +13,12 @@ internal sealed class ResultWriter
     private readonly TextBuffer words = new();
     private readonly ReasonDraft sentence;
 
-    internal ResultWriter(Utf8JsonWriter json)
+    /// <param name="json">The writer.</param>
+    /// <param name="ready">Items of evidence that are copied, or null for none.</param>
+    internal ResultWriter(Utf8JsonWriter json, ReadyEvidence? ready = null)
     {
         this.json = json;
-        evidence = new EvidenceWriter(json);
+        evidence = new EvidenceWriter(json, ready);
         sentence = new ReasonDraft(reason => ReasonText.AddTo(words, reason));
     }
 

@@ -47,26 +47,24 @@ public static class Statement
             DraftInterval(draft, dating);
         }
 
-        int said = 0;
-        foreach (Disagreement disagreement in dating.Dating.Disagreements)
+        // The weightiest come first.
+        IReadOnlyList<Disagreement> disagreements = dating.Dating.Disagreements;
+        for (int i = 0; i < Math.Min(disagreements.Count, MostDisagreements) && IsSaid(disagreements[i], dating.Dating); i++)
         {
-            if (IsSaid(disagreement, dating.Dating) && said++ < MostDisagreements)
-            {
-                Draft(draft, dating, disagreement);
-            }
+            Draft(draft, dating, disagreements[i]);
         }
 
-        foreach (PartDating part in dating.Parts)
+        for (int i = 0; i < dating.Parts.Count; i++)
         {
-            if (!part.Original)
+            if (!dating.Parts[i].Original)
             {
-                draft.Begin("statement.left-out").With("parts", part.Part).End();
+                draft.Begin("statement.left-out").With("parts", dating.Parts[i].Part).End();
             }
         }
     }
 
     /// <summary>Whether any disagreement is weighty enough to be said.</summary>
-    internal static bool SaysDisagreement(Dating dating) => dating.Disagreements.Any(d => IsSaid(d, dating));
+    internal static bool SaysDisagreement(Dating dating) => dating.Disagreements.Count > 0 && IsSaid(dating.Disagreements[0], dating);
 
     /// <summary>What stands behind an answer: the day of the opinion, the reference and the house defaults.</summary>
     internal static string Behind(PieceDating dating)

@@ -25,7 +25,7 @@ public class DocumentWritingTest
         => Assert.Equal("{\"c\":null,\"d\":true,\"f\":[\"x\"]}", Compact(json =>
         {
             json.WriteOptional("a"u8, null);
-            json.WriteNullable("c"u8, null);
+            json.WriteNullable("c"u8, (string?)null);
             json.WriteFlag("d"u8, true);
             json.WriteFlag("e"u8, false);
             json.WriteNames("f"u8, ["x"]);

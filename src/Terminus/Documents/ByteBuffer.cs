@@ -3,11 +3,10 @@ using System.Buffers;
 namespace Terminus;
 
 /// <summary>Bytes that grow in an array from the pool, to be written at once.</summary>
-internal sealed class ByteBuffer : IBufferWriter<byte>, IDisposable
+/// <param name="capacity">How many bytes there is room for before it grows.</param>
+internal sealed class ByteBuffer(int capacity) : IBufferWriter<byte>, IDisposable
 {
-    private const int FirstLength = 64 * 1024;
-
-    private byte[] bytes = ArrayPool<byte>.Shared.Rent(FirstLength);
+    private byte[] bytes = ArrayPool<byte>.Shared.Rent(capacity);
 
     internal int Length { get; private set; }
 
@@ -26,6 +25,8 @@ internal sealed class ByteBuffer : IBufferWriter<byte>, IDisposable
         Reserve(sizeHint);
         return bytes.AsSpan(Length);
     }
+
+    internal void Clear() => Length = 0;
 
     internal void Add(byte value)
     {

@@ -1,0 +1,68 @@
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+
+namespace Terminus;
+
+/// <summary>
+/// Items of evidence as they stand in a result, ready to be copied: what an entry of the reference file says comes again and again in a
+/// collection, as the very same object. For one thread, one reference and one set of house defaults, and for results on one line.
+/// </summary>
+/// <remarks>
+/// There is a bounded number of places, and each item has one. The first time it only claims its place; the second time it is kept, so that
+/// what comes once costs nothing.
+/// </remarks>
+internal sealed class ReadyEvidence : IDisposable
+{
+    private const int Places = 1024;
+    private const int LongestKept = 4096;
+
+    private readonly Place[] places = new Place[Places];
+    private readonly ByteBuffer bytes = new(LongestKept);
+    private readonly Utf8JsonWriter json;
+    private readonly EvidenceWriter writer;
+
+    internal ReadyEvidence()
+    {
+        json = new Utf8JsonWriter(bytes, DocumentWriting.Compact);
+        writer = new EvidenceWriter(json);
+    }
+
+    /// <summary>The item as JSON; empty where it is not kept.</summary>
+    internal ReadOnlySpan<byte> Find(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference)
+    {
+        ref Place place = ref places[RuntimeHelpers.GetHashCode(item) & (Places - 1)];
+        if (!ReferenceEquals(place.Item, item))
+        {
+            place = new Place(item, null);
+        }
+        else if (place.Json is null)
+        {
+            place = new Place(item, Render(item, windows, reference));
+        }
+
+        return place.Json;
+    }
+
+    public void Dispose()
+    {
+        json.Dispose();
+        bytes.Dispose();
+    }
+
+    // Of an item that is too long to keep, nothing is kept and the place stays.
+    private byte[] Render(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference)
+    {
+        bytes.Clear();
+        json.Reset();
+        writer.WriteItem(item, windows, reference);
+        json.Flush();
+        return bytes.Length <= LongestKept ? bytes.Bytes.AsSpan(0, bytes.Length).ToArray() : [];
+    }
+
+    private readonly struct Place(Evidence item, byte[]? json)
+    {
+        internal Evidence? Item { get; } = item;
+
+        internal byte[]? Json { get; } = json;
+    }
+}
