@@ -12,6 +12,12 @@ internal static class FixedPoint
     /// <param name="into">At least <see cref="Longest"/> bytes.</param>
     internal static int Write(long units, int decimals, Span<byte> into)
     {
+        // Most numbers have few decimals, so zeros go three at a time at first.
+        while (decimals >= 3 && units % 1000 == 0)
+        {
+            (units, decimals) = (units / 1000, decimals - 3);
+        }
+
         while (decimals > 0 && units % 10 == 0)
         {
             (units, decimals) = (units / 10, decimals - 1);

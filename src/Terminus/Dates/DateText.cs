@@ -119,10 +119,9 @@ internal static class DateText
         int position = 0;
         if (year is >= 0 and <= 9999)
         {
-            for (int unit = 1000; unit > 0; unit /= 10)
-            {
-                text[position++] = (char)('0' + ((int)year / unit % 10));
-            }
+            Write((int)year / 100, text);
+            Write((int)year % 100, text.Slice(2));
+            position = 4;
         }
         else
         {
@@ -132,15 +131,13 @@ internal static class DateText
             }
         }
 
-        position = TwoDigits(month, text, position);
-        return TwoDigits(day, text, position);
+        text[position] = '-';
+        Write(month, text.Slice(position + 1));
+        text[position + 3] = '-';
+        Write(day, text.Slice(position + 4));
+        return position + 6;
     }
 
-    private static int TwoDigits(int value, Span<char> text, int position)
-    {
-        text[position] = '-';
-        text[position + 1] = (char)('0' + (value / 10));
-        text[position + 2] = (char)('0' + (value % 10));
-        return position + 3;
-    }
+    private static void Write(int twoDigits, Span<char> text)
+        => (text[0], text[1]) = ((char)('0' + (twoDigits / 10)), (char)('0' + (twoDigits % 10)));
 }

@@ -111,7 +111,13 @@ internal static class DocumentWriting
     /// <summary>A member with a number rounded to 12 decimals, so that the last bits of a sum are not printed.</summary>
     internal static void WriteRounded(this Utf8JsonWriter json, ReadOnlySpan<byte> name, double value)
     {
-        if (value is not (0 or (>= LeastPlain and <= 1)))
+        if (value is 0 or 1)
+        {
+            json.WriteNumber(name, (int)value);
+            return;
+        }
+
+        if (value is not (>= LeastPlain and < 1))
         {
             json.WriteNumber(name, Round(value));
             return;

@@ -45,9 +45,16 @@ internal static class EvidenceName
     // An item that stands for two answers to one question rests on the entries of both.
     private static string FeatureNames(IReadOnlyList<string> entries, string given, ReferenceSet reference)
     {
-        string names = string.Join(" or ", entries.Select(id => reference.Feature(id)?.Name ?? reference.Mark(id)?.Text).OfType<string>());
+        if (entries.Count == 1)
+        {
+            return NameOf(entries[0], reference) is { Length: > 0 } name ? name : given;
+        }
+
+        string names = string.Join(" or ", entries.Select(id => NameOf(id, reference)).OfType<string>());
         return names.Length == 0 ? given : names;
     }
+
+    private static string? NameOf(string id, ReferenceSet reference) => reference.Feature(id)?.Name ?? reference.Mark(id)?.Text;
 
     private static string Spaced(string? number) => number is null ? "" : " " + number;
 }

@@ -28,6 +28,15 @@ internal static class ReasonValues
         return draft;
     }
 
+    /// <summary>Words that begin a sentence.</summary>
+    internal static ReasonDraft Capital(this ReasonDraft draft, string name, string words)
+    {
+        TextBuffer values = draft.Value(name);
+        int start = values.Length;
+        values.Add(words).Capitalise(start);
+        return draft;
+    }
+
     /// <summary>A window to the day.</summary>
     internal static ReasonDraft Days(this ReasonDraft draft, string name, DateWindow window)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Terminus;
 
 /// <summary>The answer of a dated piece in sentences, as reasons first and as English from them.</summary>
@@ -8,6 +10,9 @@ namespace Terminus;
 public static class Statement
 {
     private const int MostDisagreements = 3;
+
+    // What each cause is called.
+    private static readonly ConcurrentDictionary<DisagreementCause, string> Causes = new();
 
     /// <summary>The statement as reasons, in order.</summary>
     /// <param name="dating">The dated piece.</param>
@@ -87,7 +92,7 @@ public static class Statement
                 .Lower("mass", disagreement.Mass)
                 .With("level", disagreement.Level == DisagreementLevel.Face ? "at face value" : "in usage only")
                 .With("apart", WindowWords.Span(disagreement.DaysApart))
-                .With("cause", ReasonText.TemplateOf("cause." + Words.Kebab(disagreement.Cause)))
+                .With("cause", Causes.GetOrAdd(disagreement.Cause, static cause => ReasonText.TemplateOf("cause." + Words.Kebab(cause))))
                 .End();
         }
         else
@@ -162,7 +167,7 @@ public static class Statement
     }
 
     private static ReasonDraft Interval(this ReasonDraft draft, PieceDating dating, DatedInterval interval)
-        => draft.With("likelihood", Capital(Likelihood.Of(dating.Confidence)))
+        => draft.Capital("likelihood", Likelihood.Of(dating.Confidence))
             .Years("years", interval)
             .Share("confidence", dating.Confidence);
 
