@@ -37,6 +37,9 @@ switch (args)
     case ["memory", var console, var lines, var reference, var pieces]:
         Print(ConsoleRuns.Memory(console, lines, reference, pieces));
         break;
+    case ["page", var folder, var page]:
+        PerformancePage.Write(folder, page);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

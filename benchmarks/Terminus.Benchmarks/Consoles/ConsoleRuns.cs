@@ -26,7 +26,7 @@ internal static class ConsoleRuns
     {
         var watch = Stopwatch.StartNew();
         long peak = Run($"'{console}' inventory '{lines}' --reference '{reference}' {AsOf}");
-        yield return new Figure("console, peak memory", pieces + " pieces", peak / 1024.0, "MiB");
+        yield return new Figure("console, peak memory", pieces + " pieces", peak * 1024 / 1e6, "MB");
         yield return new Figure("console, whole run", pieces + " pieces", watch.Elapsed.TotalSeconds, "s");
     }
 

@@ -1,0 +1,106 @@
+namespace Terminus.Benchmarks.Figures;
+
+/// <summary>The tables of the page, each from the figures of one run.</summary>
+internal sealed class Tables(RawFigures raw, string folder)
+{
+    private static readonly string[] Sizes = ["2", "8", "32", "256"];
+    private static readonly double[] Spans = [1e6, 1e7, 1e8, 1e9];
+    private static readonly string[] Ways = ["library on one thread", "database on one thread", "database on two threads"];
+
+    /// <summary>The table that stands under a name, or null where there is none.</summary>
+    internal IEnumerable<string>? Named(string name) => name switch
+    {
+        "machine" => File.ReadLines(Path.Combine(folder, "machine.txt")).Select(l => "- " + l),
+        "targets" => Table("what|measured|baseline|ratio|target|", new Targets(raw).All.Select(t => t.ToString())),
+        "engine" => Table("items|day numbers|from evidence|bytes, day numbers|bytes, from evidence", Sizes.Select(Engine)),
+        "others" => Table("items|day grid|second differences|100,000 draws|every pattern", Sizes.Select(Others)),
+        "accuracy" => Table("items|exact belief|engine|second differences|draws|grid, 327 years|grid, 654 years|window, days|grid's window, 327 years|654 years", Sizes.Select(Accuracy)),
+        "inscriptions" => Table("an inscription|time|bytes", Inscriptions()),
+        "collections" => Table("pieces|floor|one worker|two workers|floor, a piece|one worker, a piece|ratio", Collection.Sizes.Select(Collections)),
+        "steps" => File.ReadLines(Path.Combine(folder, "steps.md")),
+        "database" => Table("a million pieces|fastest|a piece", Database()),
+        "machines" => Table("pieces|one run of the console|splits on this machine", Spans.Select(Machines)),
+        _ => null,
+    };
+
+    private static IEnumerable<string> Table(string head, IEnumerable<string> rows)
+    {
+        string[] columns = head.Split('|');
+        return [Row(columns), "|" + string.Concat(columns.Select(_ => "---|")), .. rows];
+    }
+
+    private static string Row(params string[] cells) => "| " + string.Join(" | ", cells) + " |";
+
+    private string Engine(string items) => Row(
+        items,
+        Words.Time(Combination("DayNumbers", items)),
+        Words.Time(Combination("FromEvidence", items)),
+        Words.Whole(Combination("DayNumbers, bytes", items)),
+        Words.Whole(Combination("FromEvidence, bytes", items)));
+
+    private string Others(string items)
+    {
+        double pattern = raw["EnumerationBenchmarks.Enumeration", "Items=" + items];
+        return Row(items, Beside("Grid", items), Beside("Differences", items), Beside("Sampling", items), Beside(pattern, items));
+    }
+
+    private string Beside(string method, string items) => Beside(Combination(method, items), items);
+
+    private string Beside(double time, string items)
+        => double.IsNaN(time) ? Words.Time(time) : $"{Words.Time(time)} ({Words.Times(time / Combination("DayNumbers", items))} times)";
+
+    private double Combination(string method, string items) => raw["CombinationBenchmarks." + method, "Items=" + items];
+
+    private string Accuracy(string items)
+    {
+        string of = items + " items";
+        return Row(
+            items,
+            raw["exact belief", of].ToString("0.0000", System.Globalization.CultureInfo.InvariantCulture),
+            Words.Error(raw["engine error", of]),
+            Words.Error(raw["second differences error", of]),
+            Words.Error(raw["sampling error", of]),
+            Words.Error(raw["day grid of 327 years, error", of]),
+            Words.Error(raw["day grid of 654 years, error", of]),
+            Words.Whole(raw["exact window", of]),
+            Words.Whole(raw["day grid of 327 years, window", of]),
+            Words.Whole(raw["day grid of 654 years, window", of]));
+    }
+
+    private IEnumerable<string> Inscriptions()
+    {
+        double texts = raw["texts", "inscriptions"];
+        yield return Row(
+            "regular expressions: kinds, numbers, dates",
+            Words.Time(raw["InscriptionBenchmarks.RegularExpressions"] / texts),
+            Words.Whole(raw["InscriptionBenchmarks.RegularExpressions, bytes"] / texts));
+        yield return Row(
+            "the reader: the same with offices, windows, reasons and other readings",
+            Words.Time(raw["InscriptionBenchmarks.Reader"] / texts),
+            Words.Whole(raw["InscriptionBenchmarks.Reader, bytes"] / texts));
+        yield return Row($"texts that both read alike: {Words.Whole(raw["texts read alike", "inscriptions"])} of {Words.Whole(texts)}", "", "");
+    }
+
+    private string Collections(string pieces)
+    {
+        double count = double.Parse(pieces.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        (double floor, double one, double two) = (raw["floor, fastest", pieces], raw["one worker, fastest", pieces], raw["two workers, fastest", pieces]);
+        return Row(
+            Words.Whole(count), Words.Seconds(floor), Words.Seconds(one), Words.Seconds(two), Words.Seconds(floor / count), Words.Seconds(one / count), Words.Times(one / floor));
+    }
+
+    private IEnumerable<string> Database()
+        => Ways.Select(way => (Way: way, Seconds: raw[way + ", fastest", Collection.Million]))
+            .Select(r => Row(r.Way, Words.Seconds(r.Seconds), Words.Seconds(r.Seconds / 1e6)));
+
+    private string Machines(double pieces) => Row(
+        Words.Whole(pieces), Duration(raw["one run, a million pieces", "splits"] * pieces / 1e6), Duration(raw["splits, a million pieces", "splits"] * pieces / 1e6));
+
+    private static string Duration(double seconds) => seconds switch
+    {
+        double.NaN => "–",
+        < 120 => Words.Whole(seconds, " s"),
+        < 7200 => Words.Whole(seconds / 60, " min"),
+        _ => Words.Whole(seconds / 3600, " h"),
+    };
+}
