@@ -6,12 +6,16 @@ internal static class PerformancePage
     private const string Open = "<!-- figures ";
     private const string Close = "<!-- end -->";
 
-    internal static void Write(string folder, string page)
+    /// <summary>Writes the tables into the page from the figures in a folder.</summary>
+    internal static void Write(string folder, string page) => File.WriteAllText(page, Text(folder, File.ReadAllLines(page)));
+
+    /// <summary>The page as it should stand.</summary>
+    internal static string Text(string folder, IEnumerable<string> page)
     {
         var tables = new Tables(new RawFigures(folder), folder);
         List<string> lines = [];
         bool isOld = false;
-        foreach (string line in File.ReadLines(page))
+        foreach (string line in page)
         {
             isOld &= line != Close;
             if (isOld)
@@ -28,6 +32,6 @@ internal static class PerformancePage
             }
         }
 
-        File.WriteAllText(page, string.Join('\n', lines) + "\n");
+        return string.Join('\n', lines) + "\n";
     }
 }

@@ -10,18 +10,21 @@ internal sealed class Tables(RawFigures raw, string folder)
     /// <summary>The table that stands under a name, or null where there is none.</summary>
     internal IEnumerable<string>? Named(string name) => name switch
     {
-        "machine" => File.ReadLines(Path.Combine(folder, "machine.txt")).Select(l => "- " + l),
+        "machine" => Lines("machine.txt").Select(l => "- " + l),
         "targets" => Table("what|measured|baseline|ratio|target|", new Targets(raw).All.Select(t => t.ToString())),
         "engine" => Table("items|day numbers|from evidence|bytes, day numbers|bytes, from evidence", Sizes.Select(Engine)),
         "others" => Table("items|day grid|second differences|100,000 draws|every pattern", Sizes.Select(Others)),
         "accuracy" => Table("items|exact belief|engine|second differences|draws|grid, 327 years|grid, 654 years|window, days|grid's window, 327 years|654 years", Sizes.Select(Accuracy)),
         "inscriptions" => Table("an inscription|time|bytes", Inscriptions()),
         "collections" => Table("pieces|floor|one worker|two workers|floor, a piece|one worker, a piece|ratio", Collection.Sizes.Select(Collections)),
-        "steps" => File.ReadLines(Path.Combine(folder, "steps.md")),
+        "steps" => Lines("steps.md"),
         "database" => Table("a million pieces|fastest|a piece", Database()),
         "machines" => Table("pieces|one run of the console|splits on this machine", Spans.Select(Machines)),
         _ => null,
     };
+
+    private IEnumerable<string> Lines(string file)
+        => Path.Combine(folder, file) is var path && File.Exists(path) ? File.ReadLines(path) : [Words.NotMeasured];
 
     private static IEnumerable<string> Table(string head, IEnumerable<string> rows)
     {
@@ -98,7 +101,7 @@ internal sealed class Tables(RawFigures raw, string folder)
 
     private static string Duration(double seconds) => seconds switch
     {
-        double.NaN => "–",
+        double.NaN => Words.NotMeasured,
         < 120 => Words.Whole(seconds, " s"),
         < 7200 => Words.Whole(seconds / 60, " min"),
         _ => Words.Whole(seconds / 3600, " h"),

@@ -5,7 +5,7 @@ namespace Terminus.Benchmarks.Figures;
 /// <summary>Figures in words: three digits, the unit that suits, and a dash for what was not measured.</summary>
 internal static class Words
 {
-    private const string NotMeasured = "–";
+    internal const string NotMeasured = "–";
 
     /// <summary>Nanoseconds as a time.</summary>
     internal static string Time(double nanoseconds) => nanoseconds switch
