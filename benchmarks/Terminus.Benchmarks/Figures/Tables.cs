@@ -11,7 +11,7 @@ internal sealed class Tables(RawFigures raw, string folder)
     internal IEnumerable<string>? Named(string name) => name switch
     {
         "machine" => Lines("machine.txt").Select(l => "- " + l),
-        "targets" => Table("what|measured|baseline|ratio|target|", new Targets(raw).All.Select(t => t.ToString())),
+        "targets" => Table("what|measured|baseline|ratio|target|outcome", new Targets(raw).All.Select(t => t.ToString())),
         "engine" => Table("items|day numbers|from evidence|bytes, day numbers|bytes, from evidence", Sizes.Select(Engine)),
         "others" => Table("items|day grid|second differences|100,000 draws|every pattern", Sizes.Select(Others)),
         "accuracy" => Table("items|exact belief|engine|second differences|draws|grid, 327 years|grid, 654 years|window, days|grid's window, 327 years|654 years", Sizes.Select(Accuracy)),
@@ -24,7 +24,7 @@ internal sealed class Tables(RawFigures raw, string folder)
     };
 
     private IEnumerable<string> Lines(string file)
-        => Path.Combine(folder, file) is var path && File.Exists(path) ? File.ReadLines(path) : [Words.NotMeasured];
+        => Path.Combine(folder, file) is var path && File.Exists(path) ? File.ReadLines(path) : [FigureText.NotMeasured];
 
     private static IEnumerable<string> Table(string head, IEnumerable<string> rows)
     {
@@ -36,10 +36,10 @@ internal sealed class Tables(RawFigures raw, string folder)
 
     private string Engine(string items) => Row(
         items,
-        Words.Time(Combination("DayNumbers", items)),
-        Words.Time(Combination("FromEvidence", items)),
-        Words.Whole(Combination("DayNumbers, bytes", items)),
-        Words.Whole(Combination("FromEvidence, bytes", items)));
+        FigureText.Time(Combination("DayNumbers", items)),
+        FigureText.Time(Combination("FromEvidence", items)),
+        FigureText.Whole(Combination("DayNumbers, bytes", items)),
+        FigureText.Whole(Combination("FromEvidence, bytes", items)));
 
     private string Others(string items)
     {
@@ -50,7 +50,7 @@ internal sealed class Tables(RawFigures raw, string folder)
     private string Beside(string method, string items) => Beside(Combination(method, items), items);
 
     private string Beside(double time, string items)
-        => double.IsNaN(time) ? Words.Time(time) : $"{Words.Time(time)} ({Words.Times(time / Combination("DayNumbers", items))} times)";
+        => double.IsNaN(time) ? FigureText.Time(time) : $"{FigureText.Time(time)} ({FigureText.Times(time / Combination("DayNumbers", items))} times)";
 
     private double Combination(string method, string items) => raw["CombinationBenchmarks." + method, "Items=" + items];
 
@@ -60,14 +60,14 @@ internal sealed class Tables(RawFigures raw, string folder)
         return Row(
             items,
             raw["exact belief", of].ToString("0.0000", System.Globalization.CultureInfo.InvariantCulture),
-            Words.Error(raw["engine error", of]),
-            Words.Error(raw["second differences error", of]),
-            Words.Error(raw["sampling error", of]),
-            Words.Error(raw["day grid of 327 years, error", of]),
-            Words.Error(raw["day grid of 654 years, error", of]),
-            Words.Whole(raw["exact window", of]),
-            Words.Whole(raw["day grid of 327 years, window", of]),
-            Words.Whole(raw["day grid of 654 years, window", of]));
+            FigureText.Error(raw["engine error", of]),
+            FigureText.Error(raw["second differences error", of]),
+            FigureText.Error(raw["sampling error", of]),
+            FigureText.Error(raw["day grid of 327 years, error", of]),
+            FigureText.Error(raw["day grid of 654 years, error", of]),
+            FigureText.Whole(raw["exact window", of]),
+            FigureText.Whole(raw["day grid of 327 years, window", of]),
+            FigureText.Whole(raw["day grid of 654 years, window", of]));
     }
 
     private IEnumerable<string> Inscriptions()
@@ -75,13 +75,13 @@ internal sealed class Tables(RawFigures raw, string folder)
         double texts = raw["texts", "inscriptions"];
         yield return Row(
             "regular expressions: kinds, numbers, dates",
-            Words.Time(raw["InscriptionBenchmarks.RegularExpressions"] / texts),
-            Words.Whole(raw["InscriptionBenchmarks.RegularExpressions, bytes"] / texts));
+            FigureText.Time(raw["InscriptionBenchmarks.RegularExpressions"] / texts),
+            FigureText.Whole(raw["InscriptionBenchmarks.RegularExpressions, bytes"] / texts));
         yield return Row(
             "the reader: the same with offices, windows, reasons and other readings",
-            Words.Time(raw["InscriptionBenchmarks.Reader"] / texts),
-            Words.Whole(raw["InscriptionBenchmarks.Reader, bytes"] / texts));
-        yield return Row($"texts that both read alike: {Words.Whole(raw["texts read alike", "inscriptions"])} of {Words.Whole(texts)}", "", "");
+            FigureText.Time(raw["InscriptionBenchmarks.Reader"] / texts),
+            FigureText.Whole(raw["InscriptionBenchmarks.Reader, bytes"] / texts));
+        yield return Row($"texts that both read alike: {FigureText.Whole(raw["texts read alike", "inscriptions"])} of {FigureText.Whole(texts)}", "", "");
     }
 
     private string Collections(string pieces)
@@ -89,21 +89,21 @@ internal sealed class Tables(RawFigures raw, string folder)
         double count = double.Parse(pieces.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         (double floor, double one, double two) = (raw["floor, fastest", pieces], raw["one worker, fastest", pieces], raw["two workers, fastest", pieces]);
         return Row(
-            Words.Whole(count), Words.Seconds(floor), Words.Seconds(one), Words.Seconds(two), Words.Seconds(floor / count), Words.Seconds(one / count), Words.Times(one / floor));
+            FigureText.Whole(count), FigureText.Seconds(floor), FigureText.Seconds(one), FigureText.Seconds(two), FigureText.Seconds(floor / count), FigureText.Seconds(one / count), FigureText.Times(one / floor));
     }
 
     private IEnumerable<string> Database()
         => Ways.Select(way => (Way: way, Seconds: raw[way + ", fastest", Collection.Million]))
-            .Select(r => Row(r.Way, Words.Seconds(r.Seconds), Words.Seconds(r.Seconds / 1e6)));
+            .Select(r => Row(r.Way, FigureText.Seconds(r.Seconds), FigureText.Seconds(r.Seconds / 1e6)));
 
     private string Machines(double pieces) => Row(
-        Words.Whole(pieces), Duration(raw["one run, a million pieces", "splits"] * pieces / 1e6), Duration(raw["splits, a million pieces", "splits"] * pieces / 1e6));
+        FigureText.Whole(pieces), Duration(raw["one run, a million pieces", "splits"] * pieces / 1e6), Duration(raw["splits, a million pieces", "splits"] * pieces / 1e6));
 
     private static string Duration(double seconds) => seconds switch
     {
-        double.NaN => Words.NotMeasured,
-        < 120 => Words.Whole(seconds, " s"),
-        < 7200 => Words.Whole(seconds / 60, " min"),
-        _ => Words.Whole(seconds / 3600, " h"),
+        double.NaN => FigureText.NotMeasured,
+        < 120 => FigureText.Whole(seconds, " s"),
+        < 7200 => FigureText.Whole(seconds / 60, " min"),
+        _ => FigureText.Whole(seconds / 3600, " h"),
     };
 }

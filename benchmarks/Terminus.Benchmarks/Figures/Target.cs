@@ -25,5 +25,5 @@ internal sealed record Target(string What, string Measured, string Baseline, dou
 
     internal Target NoLessThan(double times) => this with { AtLeast = times, Limit = FormattableString.Invariant($"at least {times} times") };
 
-    public override string ToString() => $"| {What} | {Measured} | {Baseline} | {Words.Times(Ratio)} | {Limit} | {Verdict} |";
+    public override string ToString() => $"| {What} | {Measured} | {Baseline} | {FigureText.Times(Ratio)} | {Limit} | {Verdict} |";
 }

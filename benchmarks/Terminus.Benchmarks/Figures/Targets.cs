@@ -9,12 +9,12 @@ internal sealed class Targets(RawFigures raw)
     {
         double days = raw["CombinationBenchmarks.DayNumbers", "Items=8"];
         double evidence = raw["CombinationBenchmarks.FromEvidence", "Items=8"];
-        yield return Limit("engine, 8 items, day numbers", Words.Time(days), days, 1000, "1 µs");
+        yield return Limit("engine, 8 items, day numbers", FigureText.Time(days), days, 1000, "1 µs");
         yield return Bytes("engine, 8 items, day numbers", "CombinationBenchmarks.DayNumbers", 500, "500 B");
-        yield return Limit("engine, 8 items, from evidence", Words.Time(evidence), evidence, 2000, "2 µs");
+        yield return Limit("engine, 8 items, from evidence", FigureText.Time(evidence), evidence, 2000, "2 µs");
         yield return Bytes("engine, 8 items, from evidence", "CombinationBenchmarks.FromEvidence", 2000, "2 kB");
         double many = raw["CombinationBenchmarks.DayNumbers", "Items=256"];
-        yield return new Target("engine, 256 items", Words.Time(many), "8 items, " + Words.Time(days), many / days).NoMoreThan(120);
+        yield return new Target("engine, 256 items", FigureText.Time(many), "8 items, " + FigureText.Time(days), many / days).NoMoreThan(120);
         foreach ((string other, string method, string of) in new[]
         {
             ("day grid, vectorised", "CombinationBenchmarks.Grid", "Items=8"),
@@ -24,14 +24,14 @@ internal sealed class Targets(RawFigures raw)
         })
         {
             double time = raw[method, of];
-            yield return new Target(other + ", 8 items", Words.Time(time), "engine, " + Words.Time(days), time / days);
+            yield return new Target(other + ", 8 items", FigureText.Time(time), "engine, " + FigureText.Time(days), time / days);
         }
 
         foreach (string items in new[] { "8", "256" })
         {
             double loop = raw["PossibleBenchmarks.Loop", "Items=" + items];
             double windows = raw["PossibleBenchmarks.Intersect", "Items=" + items];
-            yield return new Target("possible alone, " + items + " windows", Words.Time(windows), "max/min loop over whole numbers, " + Words.Time(loop), windows / loop).NoMoreThan(3);
+            yield return new Target("possible alone, " + items + " windows", FigureText.Time(windows), "max/min loop over whole numbers, " + FigureText.Time(loop), windows / loop).NoMoreThan(3);
         }
     }
 
@@ -39,10 +39,10 @@ internal sealed class Targets(RawFigures raw)
     {
         double expressions = raw["InscriptionBenchmarks.RegularExpressions"] / raw["texts", "inscriptions"];
         double reader = raw["InscriptionBenchmarks.Reader"] / raw["texts", "inscriptions"];
-        yield return new Target("source-generated regular expressions, an inscription", Words.Time(expressions), "reader of marks, " + Words.Time(reader), expressions / reader).NoLessThan(3);
+        yield return new Target("source-generated regular expressions, an inscription", FigureText.Time(expressions), "reader of marks, " + FigureText.Time(reader), expressions / reader).NoLessThan(3);
         double search = raw["NumberBenchmarks.BinarySearch"];
         double number = raw["NumberBenchmarks.Read"];
-        yield return new Target("patent number to windows and reasons", Words.Time(number), "binary search over the table, " + Words.Time(search), number / search);
+        yield return new Target("patent number to windows and reasons", FigureText.Time(number), "binary search over the table, " + FigureText.Time(search), number / search);
     }
 
     private IEnumerable<Target> Collections()
@@ -51,35 +51,35 @@ internal sealed class Targets(RawFigures raw)
         {
             double floor = raw["floor, fastest", pieces];
             double one = raw["one worker, fastest", pieces];
-            yield return new Target("collection, " + Collection.InWords(pieces), Words.Seconds(one), "floor, " + Words.Seconds(floor), one / floor).NoMoreThan(2);
+            yield return new Target("collection, " + Collection.InWords(pieces), FigureText.Seconds(one), "floor, " + FigureText.Seconds(floor), one / floor).NoMoreThan(2);
         }
 
         double alone = raw["one worker, fastest", Collection.Million];
         double two = raw["two workers, fastest", Collection.Million];
-        yield return new Target("one worker, a million pieces", Words.Seconds(alone), "two workers, " + Words.Seconds(two), alone / two).NoLessThan(1.4);
+        yield return new Target("one worker, a million pieces", FigureText.Seconds(alone), "two workers, " + FigureText.Seconds(two), alone / two).NoLessThan(1.4);
         double single = raw["arithmetic on one thread, fastest", Collection.Million];
         double both = raw["arithmetic on two threads, fastest", Collection.Million];
-        yield return new Target("plain arithmetic twice on one thread", Words.Seconds(2 * single), "on two threads, " + Words.Seconds(both), 2 * single / both);
+        yield return new Target("plain arithmetic twice on one thread", FigureText.Seconds(2 * single), "on two threads, " + FigureText.Seconds(both), 2 * single / both);
         double small = raw["console, peak memory", Collection.HundredThousand];
         double large = raw["console, peak memory", Collection.Million];
-        yield return Limit("console, peak memory, a million pieces", Words.Whole(large, " MB"), large, 120, "120 MB");
-        yield return new Target("console, peak memory, a million pieces", Words.Whole(large, " MB"), "100,000 pieces, " + Words.Whole(small, " MB"), large / small).NoMoreThan(1.1);
+        yield return Limit("console, peak memory, a million pieces", FigureText.Whole(large, " MB"), large, 120, "120 MB");
+        yield return new Target("console, peak memory, a million pieces", FigureText.Whole(large, " MB"), "100,000 pieces, " + FigureText.Whole(small, " MB"), large / small).NoMoreThan(1.1);
     }
 
     private IEnumerable<Target> Beside()
     {
         double library = raw["library on one thread, fastest", Collection.Million];
         double database = raw["database on one thread, fastest", Collection.Million];
-        yield return new Target("plain window of a million pieces, database", Words.Seconds(database), "library, " + Words.Seconds(library), database / library);
+        yield return new Target("plain window of a million pieces, database", FigureText.Seconds(database), "library, " + FigureText.Seconds(library), database / library);
         double hello = raw["a program that greets, median", "start to end"];
         double console = raw["console, one piece dated, median", "start to end"];
-        yield return new Target("console, start to end, one piece dated", Words.Seconds(console), "a program that greets, " + Words.Seconds(hello), console / hello);
+        yield return new Target("console, start to end, one piece dated", FigureText.Seconds(console), "a program that greets, " + FigureText.Seconds(hello), console / hello);
     }
 
     private Target Bytes(string what, string method, double limit, string words)
     {
         double bytes = raw[method + ", bytes", "Items=8"];
-        return Limit(what, Words.Bytes(bytes), bytes, limit, words);
+        return Limit(what, FigureText.Bytes(bytes), bytes, limit, words);
     }
 
     private static Target Limit(string what, string measured, double value, double limit, string words)

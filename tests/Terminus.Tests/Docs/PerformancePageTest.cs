@@ -32,5 +32,5 @@ public sealed class PerformancePageTest
     [InlineData(45_600_000, "45.6 ms")]
     [InlineData(789e9, "789 s")]
     [InlineData(double.NaN, "–")]
-    public void Time_InWords_HasThreeDigits(double nanoseconds, string words) => Assert.Equal(words, Words.Time(nanoseconds));
+    public void Time_InWords_HasThreeDigits(double nanoseconds, string words) => Assert.Equal(words, FigureText.Time(nanoseconds));
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Terminus.Benchmarks.Figures;
 
 /// <summary>Figures in words: three digits, the unit that suits, and a dash for what was not measured.</summary>
-internal static class Words
+internal static class FigureText
 {
     internal const string NotMeasured = "–";
 
