@@ -50,7 +50,7 @@ internal static class ConsoleRuns
         try
         {
             string line = File.ReadLines($"/proc/{process}/status").First(l => l.StartsWith("VmHWM:", StringComparison.Ordinal));
-            return long.Parse(line.AsSpan("VmHWM:".Length, line.Length - "VmHWM:".Length - " kB".Length), NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture);
+            return long.Parse(line["VmHWM:".Length..^" kB".Length], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture);
         }
         catch (Exception e) when (e is IOException or InvalidOperationException or UnauthorizedAccessException)
         {

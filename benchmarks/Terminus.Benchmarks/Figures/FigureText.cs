@@ -19,9 +19,12 @@ internal static class FigureText
 
     internal static string Seconds(double seconds) => Time(seconds * 1e9);
 
+    internal static string Megabytes(double megabytes) => Whole(megabytes, " MB");
+
     internal static string Bytes(double bytes) => Whole(bytes, " B");
 
-    internal static string Whole(double value, string unit = "") => double.IsNaN(value) ? NotMeasured : value.ToString("N0", CultureInfo.InvariantCulture) + unit;
+    internal static string Whole(double value, string unit = "")
+        => double.IsNaN(value) ? NotMeasured : value.ToString("N0", CultureInfo.InvariantCulture) + unit;
 
     internal static string Times(double ratio) => double.IsNaN(ratio) ? NotMeasured : Digits(ratio);
 

@@ -1,6 +1,9 @@
 namespace Terminus.Benchmarks.Figures;
 
-/// <summary>The page of figures: between <c>&lt;!-- figures NAME --&gt;</c> and <c>&lt;!-- end --&gt;</c> stands a table, which is written anew; the rest is prose and stays.</summary>
+/// <summary>
+/// The page of figures. Between <c>&lt;!-- figures NAME --&gt;</c> and <c>&lt;!-- end --&gt;</c> stands a table, which is written anew; the rest is prose
+/// and stays.
+/// </summary>
 internal static class PerformancePage
 {
     private const string Open = "<!-- figures ";

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Terminus.Benchmarks.Figures;
 
 /// <summary>The tables of the page, each from the figures of one run.</summary>
@@ -14,7 +16,9 @@ internal sealed class Tables(RawFigures raw, string folder)
         "targets" => Table("what|measured|baseline|ratio|target|outcome", new Targets(raw).All.Select(t => t.ToString())),
         "engine" => Table("items|day numbers|from evidence|bytes, day numbers|bytes, from evidence", Sizes.Select(Engine)),
         "others" => Table("items|day grid|second differences|100,000 draws|every pattern", Sizes.Select(Others)),
-        "accuracy" => Table("items|exact belief|engine|second differences|draws|grid, 327 years|grid, 654 years|window, days|grid's window, 327 years|654 years", Sizes.Select(Accuracy)),
+        "accuracy" => Table(
+            "items|exact belief|engine|second differences|draws|grid, 327 years|grid, 654 years|window, days|grid's window, 327 years|654 years",
+            Sizes.Select(Accuracy)),
         "inscriptions" => Table("an inscription|time|bytes", Inscriptions()),
         "collections" => Table("pieces|floor|one worker|two workers|floor, a piece|one worker, a piece|ratio", Collection.Sizes.Select(Collections)),
         "steps" => Lines("steps.md"),
@@ -44,7 +48,8 @@ internal sealed class Tables(RawFigures raw, string folder)
     private string Others(string items)
     {
         double pattern = raw["EnumerationBenchmarks.Enumeration", "Items=" + items];
-        return Row(items, Beside("Grid", items), Beside("Differences", items), Beside("Sampling", items), Beside(pattern, items));
+        return Row(
+            items, Beside("Grid", items), Beside("Differences", items), Beside("Sampling", items), Beside(pattern, items));
     }
 
     private string Beside(string method, string items) => Beside(Combination(method, items), items);
@@ -59,7 +64,7 @@ internal sealed class Tables(RawFigures raw, string folder)
         string of = items + " items";
         return Row(
             items,
-            raw["exact belief", of].ToString("0.0000", System.Globalization.CultureInfo.InvariantCulture),
+            raw["exact belief", of].ToString("0.0000", CultureInfo.InvariantCulture),
             FigureText.Error(raw["engine error", of]),
             FigureText.Error(raw["second differences error", of]),
             FigureText.Error(raw["sampling error", of]),
@@ -81,15 +86,23 @@ internal sealed class Tables(RawFigures raw, string folder)
             "the reader: the same with offices, windows, reasons and other readings",
             FigureText.Time(raw["InscriptionBenchmarks.Reader"] / texts),
             FigureText.Whole(raw["InscriptionBenchmarks.Reader, bytes"] / texts));
-        yield return Row($"texts that both read alike: {FigureText.Whole(raw["texts read alike", "inscriptions"])} of {FigureText.Whole(texts)}", "", "");
+        string alike = FigureText.Whole(raw["texts read alike", "inscriptions"]);
+        yield return Row($"texts that both read alike: {alike} of {FigureText.Whole(texts)}", "", "");
     }
 
     private string Collections(string pieces)
     {
-        double count = double.Parse(pieces.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
-        (double floor, double one, double two) = (raw["floor, fastest", pieces], raw["one worker, fastest", pieces], raw["two workers, fastest", pieces]);
+        double count = double.Parse(pieces.Split(' ')[0], CultureInfo.InvariantCulture);
+        double floor = raw["floor, fastest", pieces];
+        double one = raw["one worker, fastest", pieces];
         return Row(
-            FigureText.Whole(count), FigureText.Seconds(floor), FigureText.Seconds(one), FigureText.Seconds(two), FigureText.Seconds(floor / count), FigureText.Seconds(one / count), FigureText.Times(one / floor));
+            FigureText.Whole(count),
+            FigureText.Seconds(floor),
+            FigureText.Seconds(one),
+            FigureText.Seconds(raw["two workers, fastest", pieces]),
+            FigureText.Seconds(floor / count),
+            FigureText.Seconds(one / count),
+            FigureText.Times(one / floor));
     }
 
     private IEnumerable<string> Database()
@@ -97,7 +110,9 @@ internal sealed class Tables(RawFigures raw, string folder)
             .Select(r => Row(r.Way, FigureText.Seconds(r.Seconds), FigureText.Seconds(r.Seconds / 1e6)));
 
     private string Machines(double pieces) => Row(
-        FigureText.Whole(pieces), Duration(raw["one run, a million pieces", "splits"] * pieces / 1e6), Duration(raw["splits, a million pieces", "splits"] * pieces / 1e6));
+        FigureText.Whole(pieces),
+        Duration(raw["one run, a million pieces", "splits"] * pieces / 1e6),
+        Duration(raw["splits, a million pieces", "splits"] * pieces / 1e6));
 
     private static string Duration(double seconds) => seconds switch
     {

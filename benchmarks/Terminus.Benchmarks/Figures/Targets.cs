@@ -3,85 +3,95 @@ namespace Terminus.Benchmarks.Figures;
 /// <summary>What the library was set to reach, and what it reached.</summary>
 internal sealed class Targets(RawFigures raw)
 {
-    internal IEnumerable<Target> All => [.. Engine(), .. Readers(), .. Collections(), .. Beside()];
+    private const double Nano = 1e9;
+
+    internal IEnumerable<Target> All => [.. Engine(), .. OtherWays(), .. Possible(), .. Readers(), .. Collections(), .. Memory(), .. Beside()];
 
     private IEnumerable<Target> Engine()
     {
-        double days = raw["CombinationBenchmarks.DayNumbers", "Items=8"];
-        double evidence = raw["CombinationBenchmarks.FromEvidence", "Items=8"];
-        yield return Limit("engine, 8 items, day numbers", FigureText.Time(days), days, 1000, "1 µs");
-        yield return Bytes("engine, 8 items, day numbers", "CombinationBenchmarks.DayNumbers", 500, "500 B");
-        yield return Limit("engine, 8 items, from evidence", FigureText.Time(evidence), evidence, 2000, "2 µs");
-        yield return Bytes("engine, 8 items, from evidence", "CombinationBenchmarks.FromEvidence", 2000, "2 kB");
-        double many = raw["CombinationBenchmarks.DayNumbers", "Items=256"];
-        yield return new Target("engine, 256 items", FigureText.Time(many), "8 items, " + FigureText.Time(days), many / days).NoMoreThan(120);
-        foreach ((string other, string method, string of) in new[]
+        const string Method = "CombinationBenchmarks.";
+        foreach ((string what, string method, double time, string timeLimit, double bytes, string bytesLimit) in new[]
         {
-            ("day grid, vectorised", "CombinationBenchmarks.Grid", "Items=8"),
-            ("second differences", "CombinationBenchmarks.Differences", "Items=8"),
-            ("100,000 draws", "CombinationBenchmarks.Sampling", "Items=8"),
-            ("every pattern", "EnumerationBenchmarks.Enumeration", "Items=8"),
+            ("engine, 8 items, day numbers", "DayNumbers", 1000.0, "1 µs", 500.0, "500 B"),
+            ("engine, 8 items, from evidence", "FromEvidence", 2000, "2 µs", 2000, "2 kB"),
         })
         {
-            double time = raw[method, of];
-            yield return new Target(other + ", 8 items", FigureText.Time(time), "engine, " + FigureText.Time(days), time / days);
+            yield return Limit(what, raw[Method + method, "Items=8"], FigureText.Time, time, timeLimit);
+            yield return Limit(what, raw[Method + method + ", bytes", "Items=8"], FigureText.Bytes, bytes, bytesLimit);
         }
 
+        yield return Times("engine, 256 items", raw[Method + "DayNumbers", "Items=256"], "8 items", EightItems).NoMoreThan(120);
+    }
+
+    private IEnumerable<Target> OtherWays() =>
+    [
+        Times("day grid, 8 items", raw["CombinationBenchmarks.Grid", "Items=8"], "engine", EightItems),
+        Times("second differences, 8 items", raw["CombinationBenchmarks.Differences", "Items=8"], "engine", EightItems),
+        Times("100,000 draws, 8 items", raw["CombinationBenchmarks.Sampling", "Items=8"], "engine", EightItems),
+        Times("every pattern, 8 items", raw["EnumerationBenchmarks.Enumeration", "Items=8"], "engine", EightItems),
+    ];
+
+    private IEnumerable<Target> Possible()
+    {
         foreach (string items in new[] { "8", "256" })
         {
-            double loop = raw["PossibleBenchmarks.Loop", "Items=" + items];
             double windows = raw["PossibleBenchmarks.Intersect", "Items=" + items];
-            yield return new Target("possible alone, " + items + " windows", FigureText.Time(windows), "max/min loop over whole numbers, " + FigureText.Time(loop), windows / loop).NoMoreThan(3);
+            double loop = raw["PossibleBenchmarks.Loop", "Items=" + items];
+            yield return Times($"possible alone, {items} windows", windows, "max/min loop", loop).NoMoreThan(3);
         }
     }
 
     private IEnumerable<Target> Readers()
     {
-        double expressions = raw["InscriptionBenchmarks.RegularExpressions"] / raw["texts", "inscriptions"];
-        double reader = raw["InscriptionBenchmarks.Reader"] / raw["texts", "inscriptions"];
-        yield return new Target("source-generated regular expressions, an inscription", FigureText.Time(expressions), "reader of marks, " + FigureText.Time(reader), expressions / reader).NoLessThan(3);
+        double texts = raw["texts", "inscriptions"];
+        double expressions = raw["InscriptionBenchmarks.RegularExpressions"] / texts;
+        double reader = raw["InscriptionBenchmarks.Reader"] / texts;
+        yield return Times("regular expressions, an inscription", expressions, "reader of marks", reader).NoLessThan(3);
         double search = raw["NumberBenchmarks.BinarySearch"];
-        double number = raw["NumberBenchmarks.Read"];
-        yield return new Target("patent number to windows and reasons", FigureText.Time(number), "binary search over the table, " + FigureText.Time(search), number / search);
+        yield return Times("patent number to windows and reasons", raw["NumberBenchmarks.Read"], "binary search in the table", search);
     }
 
     private IEnumerable<Target> Collections()
     {
         foreach (string pieces in Collection.Sizes)
         {
-            double floor = raw["floor, fastest", pieces];
-            double one = raw["one worker, fastest", pieces];
-            yield return new Target("collection, " + Collection.InWords(pieces), FigureText.Seconds(one), "floor, " + FigureText.Seconds(floor), one / floor).NoMoreThan(2);
+            yield return Times("collection, " + Collection.InWords(pieces), Fastest("one worker", pieces), "floor", Fastest("floor", pieces)).NoMoreThan(2);
         }
 
-        double alone = raw["one worker, fastest", Collection.Million];
-        double two = raw["two workers, fastest", Collection.Million];
-        yield return new Target("one worker, a million pieces", FigureText.Seconds(alone), "two workers, " + FigureText.Seconds(two), alone / two).NoLessThan(1.4);
-        double single = raw["arithmetic on one thread, fastest", Collection.Million];
-        double both = raw["arithmetic on two threads, fastest", Collection.Million];
-        yield return new Target("plain arithmetic twice on one thread", FigureText.Seconds(2 * single), "on two threads, " + FigureText.Seconds(both), 2 * single / both);
+        double one = Fastest("one worker", Collection.Million);
+        double two = Fastest("two workers", Collection.Million);
+        yield return Times("one worker, a million pieces", one, "two workers", two).NoLessThan(1.4);
+        double alone = 2 * Fastest("arithmetic on one thread", Collection.Million);
+        double both = Fastest("arithmetic on two threads", Collection.Million);
+        yield return Times("plain arithmetic twice, one thread", alone, "two threads", both);
+    }
+
+    private IEnumerable<Target> Memory()
+    {
+        const string What = "console, peak memory, a million pieces";
         double small = raw["console, peak memory", Collection.HundredThousand];
         double large = raw["console, peak memory", Collection.Million];
-        yield return Limit("console, peak memory, a million pieces", FigureText.Whole(large, " MB"), large, 120, "120 MB");
-        yield return new Target("console, peak memory, a million pieces", FigureText.Whole(large, " MB"), "100,000 pieces, " + FigureText.Whole(small, " MB"), large / small).NoMoreThan(1.1);
+        yield return Limit(What, large, FigureText.Megabytes, 120, "120 MB");
+        yield return new Target(What, FigureText.Megabytes(large), "100,000 pieces, " + FigureText.Megabytes(small), large / small).NoMoreThan(1.1);
     }
 
     private IEnumerable<Target> Beside()
     {
-        double library = raw["library on one thread, fastest", Collection.Million];
-        double database = raw["database on one thread, fastest", Collection.Million];
-        yield return new Target("plain window of a million pieces, database", FigureText.Seconds(database), "library, " + FigureText.Seconds(library), database / library);
-        double hello = raw["a program that greets, median", "start to end"];
-        double console = raw["console, one piece dated, median", "start to end"];
-        yield return new Target("console, start to end, one piece dated", FigureText.Seconds(console), "a program that greets, " + FigureText.Seconds(hello), console / hello);
+        double database = Fastest("database on one thread", Collection.Million);
+        double library = Fastest("library on one thread", Collection.Million);
+        yield return Times("plain window of a million pieces, database", database, "library", library);
+        double console = raw["console, one piece dated, median", "start to end"] * Nano;
+        double greeting = raw["a program that greets, median", "start to end"] * Nano;
+        yield return Times("console, start to end, one piece dated", console, "a program that greets", greeting);
     }
 
-    private Target Bytes(string what, string method, double limit, string words)
-    {
-        double bytes = raw[method + ", bytes", "Items=8"];
-        return Limit(what, FigureText.Bytes(bytes), bytes, limit, words);
-    }
+    private double EightItems => raw["CombinationBenchmarks.DayNumbers", "Items=8"];
 
-    private static Target Limit(string what, string measured, double value, double limit, string words)
-        => new(what, measured, "–", double.NaN) { Value = value, AtMost = limit, Limit = words };
+    private double Fastest(string what, string of) => raw[what + ", fastest", of] * Nano;
+
+    private static Target Times(string what, double nanoseconds, string beside, double baseline)
+        => new(what, FigureText.Time(nanoseconds), beside + ", " + FigureText.Time(baseline), nanoseconds / baseline);
+
+    private static Target Limit(string what, double value, Func<double, string> inWords, double limit, string words)
+        => new(what, inWords(value), FigureText.NotMeasured, double.NaN) { Value = value, AtMost = limit, Limit = "at most " + words };
 }
