@@ -8,6 +8,11 @@ namespace Terminus.Benchmarks.Combining;
 /// </summary>
 internal sealed class CombinationCase
 {
+    /// <summary>The usual period of a spread, 1700 to the day of the opinion, to the year.</summary>
+    internal const int PeriodYears = 327;
+
+    private const int Draws = 100_000;
+
     internal CombinationCase(int items)
     {
         Evidence = [.. Enumerable.Range(0, items).Select(Item)];
@@ -27,6 +32,12 @@ internal sealed class CombinationCase
     internal int AsOfDay { get; }
 
     internal StatedDays Days { get; }
+
+    /// <summary>A grid of the days of so many years up to the day of the opinion.</summary>
+    internal DayGrid Grid(int years) => new(Days, DayNumber.PlusYears(AsOfDay, -years), AsOfDay);
+
+    /// <summary>100,000 draws, the same each time.</summary>
+    internal MonteCarlo Sampling() => new(Days, AsOfDay, Draws);
 
     private static Evidence Item(int index)
     {

@@ -14,6 +14,8 @@ internal sealed class Floor
     // So many ready results are written over and over; all would not stay in memory.
     private const int ReadyResults = 2000;
 
+    private const int InputLength = 1 << 20;
+
     private readonly FloorResult[] ready;
     private readonly ArrayBufferWriter<byte> buffer = new(1 << 17);
 
@@ -32,20 +34,29 @@ internal sealed class Floor
         }
     }
 
-    internal int Run(byte[] lines, Stream output)
+    /// <summary>Reads all lines of a stream and writes a ready result for each; how many there were.</summary>
+    internal int Run(Stream lines, Stream output)
     {
         int pieces = 0;
-        ReadOnlySpan<byte> rest = lines;
+        int held = 0;
+        var input = new byte[InputLength];
         using var json = NewWriter();
-        while (rest.IndexOf((byte)'\n') is var end and >= 0)
+        while (lines.Read(input, held, input.Length - held) is var read and > 0)
         {
-            FloorPiece piece = JsonSerializer.Deserialize(rest[..end], FloorContext.Default.FloorPiece)!;
-            rest = rest[(end + 1)..];
-            WriteOne(json, ready[pieces++ % ready.Length]);
-            if (buffer.WrittenCount > 1 << 16 || piece.Id.Length == 0)
+            ReadOnlySpan<byte> rest = input.AsSpan(0, held + read);
+            while (rest.IndexOf((byte)'\n') is var end and >= 0)
             {
-                Drain(output);
+                FloorPiece piece = JsonSerializer.Deserialize(rest[..end], FloorContext.Default.FloorPiece)!;
+                rest = rest[(end + 1)..];
+                WriteOne(json, ready[pieces++ % ready.Length]);
+                if (buffer.WrittenCount > 1 << 16 || piece.Id.Length == 0)
+                {
+                    Drain(output);
+                }
             }
+
+            held = rest.Length;
+            rest.CopyTo(input);
         }
 
         Drain(output);

@@ -8,6 +8,9 @@ namespace Terminus.Benchmarks.Inventories;
 [MemoryDiagnoser]
 public class InventoryBenchmarks
 {
+    /// <summary>The seed of the pieces in every benchmark.</summary>
+    internal const ulong Seed = 20260101;
+
     private static readonly InventoryOptions Options = new(new LocalDate(2026, 11, 25), GeneratedReference.Set);
 
     private byte[] lines = [];
@@ -21,16 +24,16 @@ public class InventoryBenchmarks
     [GlobalSetup]
     public void Generate()
     {
-        lines = InventoryGenerator.Utf8(20260101, Pieces);
+        lines = InventoryGenerator.Utf8(Seed, Pieces);
         using var answers = new MemoryStream();
-        using var first = new MemoryStream(InventoryGenerator.Utf8(20260101, 2000));
+        using var first = new MemoryStream(InventoryGenerator.Utf8(Seed, 2000));
         Inventory.WriteAsync(first, answers, Options).GetAwaiter().GetResult();
         floor = new Floor(answers.ToArray());
     }
 
     /// <summary>One thread: a strict read with the platform's serializer, and ready results written.</summary>
     [Benchmark(Baseline = true)]
-    public int ReadAndWriteOnly() => floor!.Run(lines, Stream.Null);
+    public int ReadAndWriteOnly() => floor!.Run(new MemoryStream(lines), Stream.Null);
 
     /// <summary>The library with one batch in work.</summary>
     [Benchmark]
