@@ -47,6 +47,17 @@ public class EarlierSimulationTest
         Assert.InRange(units / Cases, width * 5 / 6, width * 7 / 6);
     }
 
+    // It found 0.63 with eight advertisements counted as eight, and does not say how far apart they lie: ours agree when they lie within a year.
+    [Fact]
+    public void Interval_OfEightAdvertisementsWithinAYear_CoversWhatTheEarlierSimulationFound()
+    {
+        SplitMix64 random = new(Situation.Seed);
+        var causes = new SharedCauses(random);
+        Coverage coverage = Coverage.Of(() => causes.AdvertsOfOneModel(merged: false, SimulatedEvidence.Years(random, 0, 1)));
+        double error = 3.2905 * Math.Sqrt(.63 * .37 * ((1.0 / Coverage.Pieces) + (1.0 / 1_500)));
+        Assert.InRange((double)coverage.Hits[2] / Coverage.Pieces, .63 - error - 0.005, .63 + error + 0.005);
+    }
+
     private static Opinion Window(SplitMix64 random, int trueDay)
     {
         int days = (int)(6 * Math.Pow(10, random.NextDouble()) * DaysInUnit);

@@ -19,10 +19,12 @@ internal sealed class SharedCauses(SplitMix64 random)
     }
 
     /// <summary>Eight advertisements of one model from a run of two to eight years; not merged where each was noted as a model of its own.</summary>
-    internal SimulatedPiece AdvertsOfOneModel(bool merged)
+    internal SimulatedPiece AdvertsOfOneModel(bool merged) => AdvertsOfOneModel(merged, SimulatedEvidence.Years(random, 2, 8));
+
+    /// <summary>Eight advertisements of one model, the last a run of days after the first.</summary>
+    internal SimulatedPiece AdvertsOfOneModel(bool merged, int run)
     {
         int trueDay = simulation.TrueDay();
-        int run = SimulatedEvidence.Years(random, 2, 8);
         var model = (ModelAdvertised)simulation.Witness(
             day => new ModelAdvertised(EvidenceDate.In(DateWindow.OfDays(day, day)), EvidenceDate.In(DateWindow.OfDays(day + run, day + run))), trueDay);
         int first = model.First.Outer.Low;

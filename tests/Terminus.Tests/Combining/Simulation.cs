@@ -15,8 +15,8 @@ internal sealed record Erring(Func<double, double> Delivered, int? MissYears = n
 
 /// <summary>
 /// The declared generator of pieces. The true day is drawn evenly from 1850 to 1929. For each item the innermost of its windows that is true is
-/// drawn with the masses that the item states; then the item is moved in time so that exactly that window is the innermost that holds the true day, evenly over all
-/// places within <see cref="ReachYears"/>. So each window holds it exactly as often as stated, and items err independently.
+/// drawn with the masses that the item states; then the item is moved in time so that exactly that window is the innermost that holds the
+/// true day, evenly over all places within <see cref="ReachYears"/>. So each window holds it exactly as often as stated, and items err independently.
 /// </summary>
 internal sealed class Simulation(SplitMix64 random, Erring erring)
 {

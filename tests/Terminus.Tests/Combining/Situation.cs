@@ -21,13 +21,13 @@ internal sealed class Situation
     /// <summary>All situations, in the order of the page.</summary>
     internal static IReadOnlyList<Situation> All { get; } =
     [
-        .. Independent("as good as stated", Erring.AsStated, isPromised: true, 1, 2, 3, 5, 8),
-        .. Independent("wrong by three years at most", new Erring(stated => stated, NearYears), isPromised: false, 3, 5, 8),
+        .. Independent("right as often as stated", Erring.AsStated, isPromised: true, 1, 2, 3, 5, 8),
+        .. Independent("the same, wrong by three years at most", new Erring(stated => stated, NearYears), isPromised: false, 3, 5, 8),
         .. Independent("right less often by 0.1", new Erring(stated => stated - 0.1), isPromised: false, 1, 3, 8),
         .. Independent("right less often by 0.2", new Erring(stated => stated - 0.2), isPromised: false, 1, 3, 8),
-        new("pending mark alone, words left on the die by one maker in five", "1", false, random =>
+        new("a pending mark alone, words left on the die by one maker in five", "1", false, random =>
         {
-            var simulation = new Simulation(random, new Erring(stated => Math.Min(stated, 0.8)));
+            var simulation = new Simulation(random, new Erring(stated => stated < 0.96 ? Math.Min(stated, 0.8) : stated));
             return () => simulation.Next(1, SimulatedEvidence.Pending);
         }),
         .. Shared("three patents on one die", "3", causes => causes.PatentsOnOneDie),
@@ -40,7 +40,7 @@ internal sealed class Situation
     /// <summary>How many items of evidence a piece has.</summary>
     internal string Items { get; }
 
-    /// <summary>Whether the items are independent and as good as they state, which is all that is promised for.</summary>
+    /// <summary>Whether the items are independent, right as often as stated and wrong in no particular way, which is what law 10 speaks of.</summary>
     internal bool IsPromised { get; }
 
     internal Coverage Coverage => coverage.Value;
