@@ -108,13 +108,10 @@ internal static class ChangesReader
                     Text(result, "error") is { } error ? "The piece was not dated: " + error : "A result has an id.", path, file, line);
             }
 
-            if (Member(result, "interval") is null)
-            {
-                return Problem("A result has an interval; a piece that is not dated yet has none.", path, file, line);
-            }
-
             return Number(result, "format") is { } format and > 1
                 ? Problem("The result has format " + DateText.Digits((long)format) + "; this version of the library reads format 1 and needs to be newer.", path, file, line)
+                : Member(result, "interval") is null
+                ? Problem("A result has an interval; a piece that is not dated yet has none.", path, file, line)
                 : new DocumentResult<ChangesRecord>(ToRecord(result, id), []);
         }
         catch (InvalidOperationException)

@@ -5,6 +5,17 @@ public class DemoConsoleTest
     private const string Piece = """{ "id": "X-1", "records": [ { "date": "1950", "what": "an invented receipt" } ] }""";
 
     [Fact]
+    public void Run_NoCommand_DatesTheDemoInventoryExplainsItsTableAndSaysHowToGoOn()
+    {
+        DemoRun run = DemoRun.Of("");
+        Assert.Equal(0, run.Code);
+        Assert.Contains("QH-028", run.Output, StringComparison.Ordinal);
+        Assert.Contains("YES marks evidence that contradicts itself.", run.Output, StringComparison.Ordinal);
+        Assert.EndsWith("terminus-demo --help.\n", run.Output, StringComparison.Ordinal);
+        Assert.All(run.Output.Split('\n'), line => Assert.InRange(line.Length, 0, 110));
+    }
+
+    [Fact]
     public void Run_Help_NamesEveryCommandAndWhatIsReturned()
     {
         DemoRun run = DemoRun.Of("", "--help");
