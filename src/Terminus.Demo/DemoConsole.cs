@@ -22,7 +22,8 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
 
     internal int Run(IReadOnlyList<string> arguments)
     {
-        var root = new RootCommand("Dates small manufactured things from patent evidence. With no command, it dates the demo inventory and explains one piece.");
+        var root = new RootCommand("Dates small manufactured things from patent evidence. With no command, it dates the demo inventory and explains one piece. "
+            + "It returns 0, 1 where the data have problems (what could be done was done), or 2 where the command is wrong.");
         root.SetAction(_ => Safely(() => DemoCommand.Run(this)));
         root.Add(DateCommand.Create(this));
         root.Add(InventoryCommand.Create(this));
@@ -37,7 +38,7 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
         ParseResult parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction)
         {
-            foreach (string message in parsed.Errors.Select(e => e.Message).Distinct())
+            foreach (string message in parsed.Errors.Select(e => OneLine(e.Message)).Distinct())
             {
                 Errors.WriteLine("terminus-demo: " + message);
             }
@@ -53,22 +54,18 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
     /// <summary>Reads a file whole, or standard input for <c>-</c>.</summary>
     internal byte[] ReadAll(string file)
     {
-        if (file != "-")
-        {
-            return File.ReadAllBytes(file);
-        }
-
         using var memory = new MemoryStream();
-        input.CopyTo(memory);
+        using FileStream? opened = file == "-" ? null : OpenFile(file);
+        (opened ?? input).CopyTo(memory);
         return memory.ToArray();
     }
 
     /// <summary>Opens a file to be read as one goes, or gives standard input for <c>-</c>.</summary>
-    internal Stream OpenInput(string file) => file == "-" ? input : File.OpenRead(file);
+    internal Stream OpenInput(string file) => file == "-" ? input : OpenFile(file);
 
     /// <summary>Opens a file as text, or standard input for <c>-</c>, to be read as one goes.</summary>
     internal StreamReader OpenText(string file)
-        => new(file == "-" ? input : File.OpenRead(file), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: file == "-");
+        => new(OpenInput(file), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: file == "-");
 
     /// <summary>The lines of standard input.</summary>
     internal IEnumerable<string> ReadLines()
@@ -85,6 +82,35 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
     {
         Output.Write(Encoding.UTF8.GetBytes(text));
         Output.WriteByte((byte)'\n');
+    }
+
+    /// <summary>Writes a text and a line end into a file, which is replaced, or to the output where none is named.</summary>
+    internal void WriteFile(string? file, string text)
+    {
+        if (file is null)
+        {
+            WriteLine(text);
+        }
+        else
+        {
+            File.WriteAllText(PlaceOf(file), text + "\n");
+        }
+    }
+
+    /// <summary>The same path, of a file that can be made: its folder is there, and it is no folder itself.</summary>
+    internal static string PlaceOf(string file)
+        => Directory.Exists(file) ? throw new IOException(file + " is a folder, where a file is wanted.")
+            : Path.GetDirectoryName(Path.GetFullPath(file)) is { } folder && !Directory.Exists(folder) ? throw new IOException($"There is no folder for {file}.")
+            : file;
+
+    /// <summary>Writes paragraphs with an empty line between them; nothing where there are none.</summary>
+    internal void WriteParagraphs(IEnumerable<string> paragraphs)
+    {
+        string text = string.Join("\n\n", paragraphs);
+        if (text.Length > 0)
+        {
+            WriteLine(text);
+        }
     }
 
     /// <summary>Runs a command; a file that cannot be read or written is a data problem with its name.</summary>
@@ -115,4 +141,12 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
             return ExitCode.DataProblems;
         }
     }
+
+    // The name stays as it was typed, since that is what can be put right.
+    private static FileStream OpenFile(string file)
+        => Directory.Exists(file) ? throw new IOException(file + " is a folder, where a file is wanted.")
+            : File.Exists(file) ? File.OpenRead(file)
+            : throw new IOException($"There is no file {file}.");
+
+    private static string OneLine(string message) => string.Join(' ', message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

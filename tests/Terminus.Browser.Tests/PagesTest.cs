@@ -82,6 +82,14 @@ public sealed class PagesTest(Chromium chromium) : IClassFixture<Chromium>
         Assert.True(await row.GetByText(Statement.Of(DemoPieces.All[0])).IsVisibleAsync());
     }
 
+    [Fact]
+    public async Task Page_WhatWasNotDated_StandsUnderItsHeading()
+    {
+        await using OpenPage open = await chromium.OpenAsync("inventory.html", Document("inventory.html"), Phone);
+        Assert.Equal(1, await open.Page.GetByRole(AriaRole.Heading, new() { Name = "Not dated" }).CountAsync());
+        Assert.True(await open.Page.GetByRole(AriaRole.Listitem).GetByText("bad <line>").IsVisibleAsync());
+    }
+
     private static async Task<double[]> KeysAsync(IPage page)
         => await page.EvaluateAsync<double[]>(
             "Array.from(document.querySelectorAll('tbody tr')).map(r => r.cells[1].dataset.key).filter(k => k !== '').map(Number)");
@@ -90,7 +98,7 @@ public sealed class PagesTest(Chromium chromium) : IClassFixture<Chromium>
     {
         "piece.html" => HtmlPage.Of(DemoPieces.One),
         "disputed.html" => HtmlPage.Of(DemoPieces.Disputed),
-        "inventory.html" => HtmlPage.Of(DemoPieces.All),
+        "inventory.html" => HtmlPage.Of(DemoPieces.All, ["This is not JSON from here on: found \"b\". bad <line>"]),
         "piece.svg" => Timeline.ToSvg(DemoPieces.One),
         _ => Timeline.ToSvg(DemoPieces.All),
     };

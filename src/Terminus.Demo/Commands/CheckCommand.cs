@@ -12,6 +12,7 @@ internal static class CheckCommand
         var reference = new Option<string[]>("--reference")
         {
             Description = "Reference files that lie between the built-in one and this one, in this order.",
+            HelpName = "FILE",
             AllowMultipleArgumentsPerToken = true,
         };
         Option<string> format = FormatOption.TextOrJson();
@@ -77,7 +78,7 @@ internal static class CheckCommand
             console.WriteLine($"replaces {replacement.Id}");
         }
 
-        console.WriteLine($"{name ?? "standard input"}: {Count(read.Value)} entries, {read.Problems.Count} problems of form, {findings.Count} of sense.");
+        console.WriteLine($"{name ?? "standard input"}: {Counted.Of(Count(read.Value), "entry", "entries")}, {Counted.Of(read.Problems.Count, "problem")} of form, {findings.Count} of sense.");
     }
 
     private static void Write(

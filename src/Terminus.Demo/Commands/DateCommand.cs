@@ -23,16 +23,7 @@ internal static class DateCommand
     private static int Run(DemoConsole console, string file, DatingSettings settings, string format, bool steps)
     {
         byte[] document = console.ReadAll(file);
-        IReadOnlyList<DocumentResult<Piece>> pieces = Piece.ReadAll(document, file == "-" ? null : file);
-        var dated = new List<PieceDating>();
-        foreach (DocumentResult<Piece> read in pieces)
-        {
-            if (settings.DateAndReport(read, console) is { } dating)
-            {
-                dated.Add(dating);
-            }
-        }
-
+        List<PieceDating> dated = settings.DateAll(document, file, console);
         bool isList = JsonText.IsList(document);
         if (dated.Count > 0 || isList)
         {

@@ -7,21 +7,18 @@ namespace Terminus.Demo.Commands;
 /// <summary>The options that every command that dates pieces has, and what they come to.</summary>
 internal sealed class DatingOptions
 {
-    private readonly Option<string?> asOf = new("--as-of") { Description = "The day of the opinion, as 2026-11-25. Default: today." };
+    private readonly Option<string?> asOf = new("--as-of") { Description = "The day of the opinion, as 2026-11-25. Default: today.", HelpName = "DAY" };
 
-    private readonly Option<double> confidence = new("--confidence")
-    {
-        Description = "The level of the interval, above 0 and at most 1.",
-        DefaultValueFactory = _ => PieceDating.UsualConfidence,
-    };
+    private readonly Option<double> confidence = LevelOption.Create("The level of the interval");
 
     private readonly Option<string[]> reference = new("--reference")
     {
         Description = "Reference files to lay over the built-in one, in this order.",
+        HelpName = "FILE",
         AllowMultipleArgumentsPerToken = true,
     };
 
-    private readonly Option<string?> assumptions = new("--assumptions") { Description = "A file that replaces house defaults." };
+    private readonly Option<string?> assumptions = new("--assumptions") { Description = "A file that replaces house defaults.", HelpName = "FILE" };
 
     internal void AddTo(Command command)
     {
@@ -35,13 +32,7 @@ internal sealed class DatingOptions
     internal DatingSettings Settings(ParseResult parsed, DemoConsole console)
     {
         string? day = parsed.GetValue(asOf);
-        double level = parsed.GetValue(confidence);
-        if (!(level is > 0 and <= 1))
-        {
-            throw new UsageException($"--confidence lies above 0 and at most at 1, not at {level.ToString(System.Globalization.CultureInfo.InvariantCulture)}.");
-        }
-
-        var settings = new DatingSettings { Confidence = level, IsToday = day is null, AsOf = day is null ? Today() : ParseDay(day) };
+        var settings = new DatingSettings { Confidence = parsed.GetValue(confidence), IsToday = day is null, AsOf = day is null ? Today() : ParseDay(day) };
         foreach (string file in parsed.GetValue(reference) ?? [])
         {
             DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(file), file);
@@ -85,6 +76,18 @@ internal sealed class DatingSettings
     internal bool HasProblems { get; private set; }
 
     internal PieceDating? Date(DocumentResult<Piece> read) => PieceDating.Of(read, AsOf, Reference, Assumptions, Confidence);
+
+    /// <summary>Dates the piece of a document, or each of its list, and reports their problems.</summary>
+    internal List<PieceDating> DateAll(byte[] document, string file, DemoConsole console)
+    {
+        IReadOnlyList<DocumentResult<Piece>> pieces = Piece.ReadAll(document, file == "-" ? null : file);
+        if (pieces.Count == 0)
+        {
+            console.Errors.WriteLine((file == "-" ? "standard input" : file) + ": the list holds no piece.");
+        }
+
+        return [.. pieces.Select(read => DateAndReport(read, console)).OfType<PieceDating>()];
+    }
 
     /// <summary>Dates a piece and reports its problems; one without a place in a file is shown under the id of the piece.</summary>
     internal PieceDating? DateAndReport(DocumentResult<Piece> read, DemoConsole console)

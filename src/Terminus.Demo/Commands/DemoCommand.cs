@@ -21,8 +21,11 @@ internal static class DemoCommand
         console.WriteLine("The Quarry House collection: invented pieces with invented makers, marks and patents.");
         console.WriteLine("");
         console.WriteLine(InventoryTable.Of(dated));
+        console.WriteLine("Not before rests on firm evidence. Very likely and likely are the shortest times with that confidence, a");
+        console.WriteLine("lower bound: most of such pieces were made then, not all. YES marks evidence that contradicts itself.");
         console.WriteLine("");
         console.WriteLine(Explanation.Of(dated.First(d => d.Piece.Id == Explained), steps: true));
+        console.WriteLine("A piece of your own: terminus-demo date FILE. The rest: terminus-demo --help.");
         return ExitCode.Fine;
     }
 

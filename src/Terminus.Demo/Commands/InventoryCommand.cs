@@ -8,7 +8,7 @@ internal static class InventoryCommand
     internal static Command Create(DemoConsole console)
     {
         var file = new Argument<string>("FILE") { Description = "The collection, one piece a line (JSON Lines) or a row (CSV); - for standard input." };
-        var output = new Option<string?>("--output", "-o") { Description = "The file to write; it is replaced. Default: standard output." };
+        var output = new Option<string?>("--output", "-o") { HelpName = "FILE", Description = "The file to write; it is replaced. Default: standard output." };
         var input = new Option<string?>("--input") { Description = "What the collection is. Default: csv where the file is called .csv, else json." };
         input.AcceptOnlyFromAmong("json", "csv");
         var format = new Option<string>("--format") { Description = "How to answer.", DefaultValueFactory = _ => "json" };

@@ -42,6 +42,7 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
         }
 
         using Stream source = console.OpenInput(File);
+        WarnOfAList(source);
         using Stream lines = IsCsv ? CsvPieces.AsJsonLines(source, cancellation) : source;
         InventorySummary summary;
         try
@@ -57,9 +58,24 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
         return settings.HasProblems || summary.Refused + summary.WithProblems > 0 ? ExitCode.DataProblems : ExitCode.Fine;
     }
 
+    // The commonest slip is to give the file that date takes.
+    private void WarnOfAList(Stream source)
+    {
+        if (!IsCsv && source.CanSeek && File != "-")
+        {
+            byte[] start = new byte[64];
+            int read = source.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
+            source.Position = 0;
+            if (JsonText.IsList(start.AsSpan(0, read)))
+            {
+                console.Errors.WriteLine(File + " begins as a list, which is for date; here each line is a piece of its own.");
+            }
+        }
+    }
+
     private async Task<InventorySummary> WriteLinesAsync(Stream lines, CancellationToken cancellation)
     {
-        using WholeLinesFile? file = Output is null ? null : new WholeLinesFile(Output);
+        using WholeLinesFile? file = Output is null ? null : new WholeLinesFile(DemoConsole.PlaceOf(Output));
         Stream results = file ?? console.Output;
         return Form == AnswerForm.Csv
             ? await CsvResults.WriteAsync(Inventory.DateAsync(lines, Options, cancellation), results, this)
@@ -70,15 +86,7 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
     private async Task<InventorySummary> WritePageAsync(Stream lines, CancellationToken cancellation)
     {
         (string page, InventorySummary summary) = await HtmlAnswers.OfAsync(Inventory.DateAsync(lines, Options, cancellation), this);
-        if (Output is null)
-        {
-            console.WriteLine(page);
-        }
-        else
-        {
-            await System.IO.File.WriteAllTextAsync(Output, page + "\n", cancellation);
-        }
-
+        console.WriteFile(Output, page);
         return summary;
     }
 

@@ -20,18 +20,10 @@ internal static class NextCommand
     private static int Run(DemoConsole console, string file, DatingSettings settings, bool json)
     {
         byte[] document = console.ReadAll(file);
-        var advice = new List<NextSteps>();
-        foreach (DocumentResult<Piece> read in Piece.ReadAll(document, file == "-" ? null : file))
-        {
-            if (settings.DateAndReport(read, console) is { } dating)
-            {
-                advice.Add(NextSteps.Of(dating));
-            }
-        }
-
+        List<NextSteps> advice = [.. settings.DateAll(document, file, console).Select(dating => NextSteps.Of(dating))];
         if (!json)
         {
-            console.WriteLine(string.Join('\n', advice.Select(AdviceText.Of)).TrimEnd('\n'));
+            console.WriteParagraphs(advice.Select(a => AdviceText.Of(a).TrimEnd('\n')));
         }
         else if (!JsonText.IsList(document))
         {

@@ -15,14 +15,10 @@ internal static class SightingsCommand
         end.AcceptOnlyFromAmong("first", "last");
         var method = new Option<string>("--method") { Description = "What is known of how it came in or went out.", DefaultValueFactory = _ => "auto" };
         method.AcceptOnlyFromAmong("auto", "abrupt", "gradual", "linear");
-        var confidence = new Option<double>("--confidence")
-        {
-            Description = "The confidence of the bound, above 0 and at most 1.",
-            DefaultValueFactory = _ => PieceDating.UsualConfidence,
-        };
+        Option<double> confidence = LevelOption.Create("The confidence of the bound");
         Option<string> format = FormatOption.TextOrJson();
-        var into = new Option<string?>("--into") { Description = "A reference file: answers with it, its features with these sightings and the end estimated anew." };
-        var output = new Option<string?>("--output", "-o") { Description = "The file to write with --into; it is replaced. Default: standard output." };
+        var into = new Option<string?>("--into") { HelpName = "FILE", Description = "A reference file: answers with it, its features with these sightings and the end estimated anew." };
+        var output = new Option<string?>("--output", "-o") { HelpName = "FILE", Description = "The file to write with --into; it is replaced. Default: standard output." };
         var command = new Command("sightings", "Estimates when a feature came in or went out from its dated sightings.") { file, end, method, confidence, format, into, output };
         command.Validators.Add(parsed =>
         {
@@ -46,11 +42,6 @@ internal static class SightingsCommand
     // A refusal is an answer: it does not make the data bad.
     private static int Run(DemoConsole console, string file, SightingEnd end, SightingMethod method, double confidence, bool json)
     {
-        if (!(confidence is > 0 and <= 1))
-        {
-            throw new UsageException($"--confidence lies above 0 and at most at 1, not at {confidence.ToString(CultureInfo.InvariantCulture)}.");
-        }
-
         (List<Sighting> sightings, int code) = Read(console, file);
         List<(string Feature, SightingEstimate Estimate)> estimates =
         [
@@ -64,7 +55,7 @@ internal static class SightingsCommand
         }
         else
         {
-            console.WriteLine(string.Join("\n\n", estimates.Select(e => InWords(e.Feature, e.Estimate))));
+            console.WriteParagraphs(estimates.Select(e => InWords(e.Feature, e.Estimate)));
         }
 
         return code;
@@ -103,16 +94,7 @@ internal static class SightingsCommand
         }
 
         (List<Sighting> sightings, int code) = Read(console, file);
-        string corrected = SightingsInto.Correct(read.Value!, sightings, end, problem => code = Complain(console, problem)).ToJson();
-        if (output is null)
-        {
-            console.WriteLine(corrected);
-        }
-        else
-        {
-            File.WriteAllText(output, corrected + "\n");
-        }
-
+        console.WriteFile(output, SightingsInto.Correct(read.Value!, sightings, end, problem => code = Complain(console, problem)).ToJson());
         return code;
     }
 
@@ -172,7 +154,7 @@ internal static class SightingsCommand
         bool first = estimate.End == SightingEnd.First;
         var lines = new List<string>
         {
-            $"{(feature.Length == 0 ? "the feature" : feature)}: {Count(estimate.Given, "sighting")}, {Count(estimate.Sources, "independent source")}",
+            $"{(feature.Length == 0 ? "the feature" : feature)}: {Counted.Of(estimate.Given, "sighting")}, {Counted.Of(estimate.Sources, "independent source")}",
         };
         if (estimate.Extreme is { } extreme)
         {
@@ -194,8 +176,6 @@ internal static class SightingsCommand
         lines.AddRange(estimate.Reasons.Select(r => "  " + ReasonText.Of(r)));
         return string.Join('\n', lines);
     }
-
-    private static string Count(int count, string thing) => FormattableString.Invariant($"{count} {thing}{(count == 1 ? "" : "s")}");
 
     private static string Lower<T>(T value)
         where T : struct, Enum

@@ -16,7 +16,7 @@ internal static class CsvSightings
             int feature = Column(rows, "feature");
             if (date < 0 || source < 0)
             {
-                report(new DocumentProblem("The header has the columns date and source, and may have feature.", "$", file));
+                report(new DocumentProblem("The header has the columns date and source, and may have feature.", "header", file));
                 return sightings;
             }
 

@@ -41,6 +41,6 @@ public sealed record DocumentProblem
 
     /// <summary>Such as <c>box.json:3:12: $.marks[0].text: …</c>.</summary>
     public override string ToString()
-        => (File is null ? "" : File + ":") + (Line == 0 ? "" : DateText.Digits(Line) + ":" + DateText.Digits(Column) + ":")
+        => (File is null ? "" : File + ":") + (Line == 0 ? "" : DateText.Digits(Line) + ":" + (Column == 0 ? "" : DateText.Digits(Column) + ":"))
             + (File is null && Line == 0 ? "" : " ") + Path + ": " + Message;
 }

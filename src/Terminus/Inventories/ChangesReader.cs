@@ -110,6 +110,8 @@ internal static class ChangesReader
 
             return Number(result, "format") is { } format and > 1
                 ? Problem("The result has format " + DateText.Digits((long)format) + "; this version of the library reads format 1 and needs to be newer.", path, file, line)
+                : Member(result, "interval") is null
+                ? Problem("A result has an interval; a piece that is not dated yet has none.", path, file, line)
                 : new DocumentResult<ChangesRecord>(ToRecord(result, id), []);
         }
         catch (InvalidOperationException)

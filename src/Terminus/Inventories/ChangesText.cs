@@ -24,10 +24,13 @@ public static class ChangesText
             "",
             $"{DateText.Digits(summary.Compared)} compared, {DateText.Digits(summary.Moved)} moved, {DateText.Digits(summary.OnlyBefore)} only before, "
                 + $"{DateText.Digits(summary.OnlyAfter)} only after.");
-        Explanation.Paragraph(text, "before: ", string.Join("; or ", summary.TermsBefore), "        ");
-        Explanation.Paragraph(text, "after:  ", string.Join("; or ", summary.TermsAfter), "        ");
+        AddTerms(text, "before: ", summary.TermsBefore);
+        AddTerms(text, "after:  ", summary.TermsAfter);
         yield return text.ToString();
     }
+
+    private static void AddTerms(StringBuilder text, string run, IReadOnlyList<string> terms)
+        => Explanation.Paragraph(text, run, terms.Count == 0 ? "no result" : string.Join("; or ", terms), "        ");
 
     private static string Paragraph(ChangesPiece change)
     {

@@ -71,5 +71,5 @@ public sealed record InventorySummary
     /// <summary>Such as <c>1000 lines: 612 dated, 311 open-ended, 75 undatable, 2 refused; 45 disagree, 3 with problems</c>.</summary>
     public override string ToString()
         => FormattableString.Invariant(
-            $"{Lines} lines: {Dated} dated, {OpenEnded} open-ended, {Undatable} undatable, {Refused} refused; {Disagreeing} disagree, {WithProblems} with problems");
+            $"{Lines} {(Lines == 1 ? "line" : "lines")}: {Dated} dated, {OpenEnded} open-ended, {Undatable} undatable, {Refused} refused; {Disagreeing} disagree, {WithProblems} with problems");
 }

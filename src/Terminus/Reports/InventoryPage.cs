@@ -89,15 +89,32 @@ internal static class InventoryPage
         page.Open("tr").Open("td", "data-key", dating.Piece.Id)
             .Element("strong", dating.Piece.Id).Text(dating.Piece.Title is { } title ? " " + title : "")
             .Open("details").Element("summary", "Statement", "aria-label", "Statement of " + dating.Piece.Id)
-            .Text(Statement.Of(dating)).Close().Close();
+            .Text(Statement.Of(dating)).Close();
+        foreach (DocumentProblem problem in dating.Problems)
+        {
+            page.Element("p", "Problem: " + problem.Message, "class", "quiet");
+        }
+
+        page.Close();
         AddCell(page, Key(dating.Interval), Years(dating, dating.Interval));
         AddCell(page, Key(dating.Likely), Years(dating, dating.Likely));
         int start = dating.Dating.Possible?.FirstDay ?? DayNumber.Open;
         AddCell(page, start == DayNumber.Open ? "" : DateText.Digits(start), start == DayNumber.Open ? "–" : DateText.YearOf(start), Wide);
+        AddVerdict(page, dating);
+        page.Close().Line();
+    }
+
+    private static void AddVerdict(Markup page, PieceDating dating)
+    {
+        if (dating.Dating.Evidence.Count == 0)
+        {
+            AddCell(page, "", "none");
+            return;
+        }
+
         bool disagrees = InventoryTimeline.Disagrees(dating);
         string verdict = dating.Dating.Qualified ? "contradicts itself" : disagrees ? "disagrees" : "agrees";
         AddCell(page, disagrees ? "1" : "0", verdict, disagrees ? "no" : null);
-        page.Close().Line();
     }
 
     private static void AddCell(Markup page, string key, string text, string? style = null)

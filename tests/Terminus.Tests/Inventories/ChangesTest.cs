@@ -140,12 +140,17 @@ public class ChangesTest
         Assert.Contains("reference invented 1.1.0", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Text_NoResults_SaysThatThereIsNone()
+        => Assert.Contains("before: no result\nafter:  no result", string.Concat(ChangesText.Of([])), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("{ \"id\": ", "This is no JSON.")]
     [InlineData("[]x", "This is no JSON.")]
     [InlineData("{ \"title\": \"no id\" }", "A result has an id.")]
     [InlineData("{ \"error\": \"no piece\", \"path\": \"$\" }", "The piece was not dated: no piece")]
     [InlineData("{ \"id\": \"A\", \"format\": 2 }", "format 2")]
+    [InlineData("{ \"id\": \"A\", \"title\": \"a piece\" }", "A result has an interval; a piece that is not dated yet has none.")]
     [InlineData("{ \"id\": \"\\ud800\" }", "no Unicode characters")]
     [InlineData("[ 1 ]", "A result is an object.")]
     public void ReadAll_WhatIsNoResult_IsAProblemWithItsPlace(string text, string message)
@@ -160,7 +165,7 @@ public class ChangesTest
     [Fact]
     public void ReadAll_BadLine_LeavesTheOthersAndNamesItsLine()
     {
-        DocumentResult<ChangesRecord>[] read = [.. ChangesRecord.ReadAll(new StringReader("{\"id\":\"A\"}\n\nbad\n{\"id\":\"B\"}\n"))];
+        DocumentResult<ChangesRecord>[] read = [.. ChangesRecord.ReadAll(new StringReader("{\"id\":\"A\",\"interval\":null}\n\nbad\n{\"id\":\"B\",\"interval\":null}\n"))];
         Assert.Equal(["A", null, "B"], read.Select(r => r.Value?.Id));
         Assert.Equal(3, Assert.Single(read[1].Problems).Line);
     }

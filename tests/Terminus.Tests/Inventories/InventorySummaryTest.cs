@@ -16,7 +16,7 @@ public sealed class InventorySummaryTest
         "{\"id\":\"A\",\"opinions\":[{\"windows\":[{\"notBefore\":\"1950\",\"confidence\":0.95}]},{\"windows\":[{\"notAfter\":\"1930\",\"confidence\":0.95}]}]}",
         "0 dated, 0 open-ended, 1 undatable, 0 refused; 1 disagree, 0 with problems")] // 0.0475 of 0.0975 is left for each: neither reaches 0.9.
     public void Of_OneLine_CountsIt(string line, string counts)
-        => Assert.Equal("1 lines: " + counts, InventorySummary.Of(Inventory.DateLine(Encoding.UTF8.GetBytes(line), Options)!).ToString());
+        => Assert.Equal("1 line: " + counts, InventorySummary.Of(Inventory.DateLine(Encoding.UTF8.GetBytes(line), Options)!).ToString());
 
     [Fact]
     public async Task Plus_AllLines_HasEachOnce()

@@ -45,6 +45,16 @@ public class HtmlPageTest
         Assert.All(table.Descendants(Html + "td"), cell => Assert.NotNull(cell.Attribute("data-key")));
     }
 
+    [Fact]
+    public void Of_AnInventory_ShowsWhatWasNotUnderstoodAndThatNothingSpeaks()
+    {
+        var piece = new Piece("X-1", features: [new PieceFeature("x.nowhere")]);
+        PieceDating dating = PieceDating.Of(piece, Samples.AsOf, Samples.Reference);
+        XElement row = Parse(HtmlPage.Of([dating])).Descendants(Html + "tbody").Single().Elements().Single();
+        Assert.Contains(Assert.Single(dating.Problems).Message, row.Value, StringComparison.Ordinal);
+        Assert.Equal("none", row.Elements().Last().Value);
+    }
+
     [Theory]
     [InlineData("</title><script>alert(1)</script>")]
     [InlineData("\u0000 {lone} ]]> -->")]

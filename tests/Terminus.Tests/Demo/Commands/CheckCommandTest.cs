@@ -12,7 +12,7 @@ public class CheckCommandTest
     {
         DemoRun run = DemoRun.Of(Sound, "check", "-");
         Assert.Equal((0, ""), (run.Code, run.Errors));
-        Assert.Equal("standard input: 1 entries, 0 problems of form, 0 of sense.\n", run.Output);
+        Assert.Equal("standard input: 1 entry, 0 problems of form, 0 of sense.\n", run.Output);
     }
 
     [Fact]

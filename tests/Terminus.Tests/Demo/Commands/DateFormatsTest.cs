@@ -18,7 +18,7 @@ public class DateFormatsTest
     public void Date_PictureOrPage_IsOneWellFormedDocument(string input, string format, string root, string title)
     {
         DemoRun run = DemoRun.Of(input, "date", "-", "--as-of", "2026-11-25", "--format", format);
-        Assert.Equal((0, ""), (run.Code, run.Errors));
+        Assert.Equal((0, input == "[]"), (run.Code, run.Errors.Contains("holds no piece", StringComparison.Ordinal)));
         using var reader = XmlReader.Create(new StringReader(run.Output), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
         XElement document = XElement.Load(reader);
         Assert.Equal(root, document.Name.LocalName);

@@ -84,6 +84,15 @@ public sealed class InventoryCommandTest
     }
 
     [Fact]
+    public void Inventory_AList_IsSaidToBeForDateAndAnsweredLineByLine()
+    {
+        DemoRun run = DemoRun.WithFile("\uFEFF [\n" + Good + "]\n", "", "inventory", "{file}", "--format", "csv");
+        Assert.Equal(1, run.Code);
+        Assert.Contains("begins as a list, which is for date", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(4, run.Output.Split('\n').Count(line => line.Length > 0));
+    }
+
+    [Fact]
     public void Inventory_CsvRowThatIsWrong_IsAnsweredAndTheRestGoesOn()
     {
         DemoRun run = DemoRun.Of("id,title\n,no id\nA,x,beyond\nB\n", "inventory", "-", "--input", "csv", "--as-of", "2026-11-25");
