@@ -111,9 +111,14 @@ public readonly struct DateWindow : IEquatable<DateWindow>
     /// <summary>The days that both windows have, or null where there are none.</summary>
     public DateWindow? Intersect(DateWindow other)
     {
-        int low = Math.Max(Low, other.Low);
-        int high = Math.Min(High, other.High);
-        return low > high ? null : OfBounds(low, high);
+        // Day numbers are positive and 0 is open. An open start is so the least of starts as it stands; an open end, one taken from it, wraps
+        // round to the greatest of ends.
+        unchecked
+        {
+            int start = Math.Max(first, other.first);
+            uint end = Math.Min((uint)last - 1, (uint)other.last - 1);
+            return start > DayNumber.Open && (uint)start - 1 > end ? null : new DateWindow(start, (int)(end + 1));
+        }
     }
 
     /// <summary>The shortest window that contains both, with any days between them.</summary>
