@@ -1,0 +1,52 @@
+using System.Globalization;
+using SharpFuzz;
+using Terminus.Fuzz;
+using Terminus.Fuzz.Targets;
+
+// TARGET                 checks one input after another, as afl-fuzz hands them over
+// TARGET seeds ROOT DIR  writes what fuzzing starts from, made of the repository's own data, a file for each input
+// TARGET unpack FILE DIR writes the inputs of a corpus into a folder
+// TARGET pack FILE DIR   writes the inputs of a folder into a corpus
+// TARGET check PATH...   checks the inputs of files and folders and says what broke and what allocated most
+if (args.Length == 0 || !FuzzTarget.All.TryGetValue(args[0], out Func<FuzzTarget>? make))
+{
+    Console.Error.WriteLine("Name a target: " + string.Join(", ", FuzzTarget.All.Keys));
+    return 2;
+}
+
+FuzzTarget target = make();
+switch (args[1..])
+{
+    case []:
+        Fuzzer.OutOfProcess.Run(stream =>
+        {
+            using var input = new MemoryStream();
+            stream.CopyTo(input);
+            target.Check(input.ToArray());
+        });
+        return 0;
+    case ["seeds", string root, string folder]:
+        WriteAll(Seeds.Of(args[0], root), folder);
+        return 0;
+    case ["unpack", string file, string folder]:
+        WriteAll(CorpusFile.Read(file), folder);
+        return 0;
+    case ["pack", string file, string folder]:
+        CorpusFile.Write(file, Directory.EnumerateFiles(folder).Select(File.ReadAllBytes));
+        return 0;
+    case ["check", .. string[] paths]:
+        return CheckRun.Over(target, paths);
+    default:
+        Console.Error.WriteLine("Say nothing more, or seeds, unpack, pack or check.");
+        return 2;
+}
+
+static void WriteAll(IEnumerable<byte[]> inputs, string folder)
+{
+    Directory.CreateDirectory(folder);
+    int number = 0;
+    foreach (byte[] input in inputs)
+    {
+        File.WriteAllBytes(Path.Combine(folder, (number++).ToString("00000", CultureInfo.InvariantCulture)), input);
+    }
+}
