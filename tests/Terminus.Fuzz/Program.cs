@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Security.Cryptography;
 using SharpFuzz;
 using Terminus.Fuzz;
 using Terminus.Fuzz.Targets;
@@ -6,6 +6,7 @@ using Terminus.Fuzz.Targets;
 // TARGET                 checks one input after another, as afl-fuzz hands them over
 // TARGET seeds ROOT DIR  writes what fuzzing starts from, made of the repository's own data, a file for each input
 // TARGET unpack FILE DIR writes the inputs of a corpus into a folder
+// TARGET copy DIR DIR    copies inputs from one folder into another, each once
 // TARGET pack FILE DIR   writes the inputs of a folder into a corpus
 // TARGET check PATH...   checks the inputs of files and folders and says what broke and what allocated most
 if (args.Length == 0 || !FuzzTarget.All.TryGetValue(args[0], out Func<FuzzTarget>? make))
@@ -31,22 +32,25 @@ switch (args[1..])
     case ["unpack", string file, string folder]:
         WriteAll(CorpusFile.Read(file), folder);
         return 0;
+    case ["copy", string from, string folder]:
+        WriteAll(Directory.EnumerateFiles(from).Select(File.ReadAllBytes), folder);
+        return 0;
     case ["pack", string file, string folder]:
         CorpusFile.Write(file, Directory.EnumerateFiles(folder).Select(File.ReadAllBytes));
         return 0;
     case ["check", .. string[] paths]:
         return CheckRun.Over(target, paths);
     default:
-        Console.Error.WriteLine("Say nothing more, or seeds, unpack, pack or check.");
+        Console.Error.WriteLine("Say nothing more, or seeds, unpack, copy, pack or check.");
         return 2;
 }
 
+// A file is named for what it holds, so that no input comes twice.
 static void WriteAll(IEnumerable<byte[]> inputs, string folder)
 {
     Directory.CreateDirectory(folder);
-    int number = 0;
     foreach (byte[] input in inputs)
     {
-        File.WriteAllBytes(Path.Combine(folder, (number++).ToString("00000", CultureInfo.InvariantCulture)), input);
+        File.WriteAllBytes(Path.Combine(folder, Convert.ToHexString(SHA256.HashData(input).AsSpan(0, 8))), input);
     }
 }

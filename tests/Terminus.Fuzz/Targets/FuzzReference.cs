@@ -8,8 +8,7 @@ internal static class FuzzReference
     /// <summary>The day of the opinion.</summary>
     internal static LocalDate AsOf { get; } = new(2026, 11, 25);
 
-    /// <summary>The reference.</summary>
-    internal static ReferenceSet Set { get; } = ReferenceSet.BuiltIn.With(ReferenceFile.Read(
+    private static readonly ReferenceFile File = ReferenceFile.Read(
         """
         { "name": "invented", "version": "1",
           "features":  [ { "id": "f1", "name": "invented catch", "basis": "patent", "introduced": "1931", "common": "1934", "fading": "1950", "gone": "1961", "question": "q1", "patents": [ "US utility 2999999" ], "source": "invented", "origin": "invented" },
@@ -19,5 +18,11 @@ internal static class FuzzReference
           "makers":    [ { "id": "m1", "name": "Larkfield & Daughters", "from": "1921", "until": "1958", "forms": [ { "name": "L. & D.", "from": "1930" } ], "source": "invented", "origin": "invented" } ],
           "adverts":   [ { "id": "a1", "date": "1955-11", "model": "Heron", "source": "invented", "origin": "invented" } ],
           "marks":     [ { "id": "k1", "text": "HERON", "from": "1933", "until": "1949", "maker": "m1", "source": "invented", "origin": "invented" } ] }
-        """).OrThrow());
+        """).OrThrow();
+
+    /// <summary>The reference.</summary>
+    internal static ReferenceSet Set { get; } = ReferenceSet.BuiltIn.With(File);
+
+    /// <summary>The invented entries alone, with few questions to ask.</summary>
+    internal static ReferenceSet Invented { get; } = ReferenceSet.Empty.With(File);
 }

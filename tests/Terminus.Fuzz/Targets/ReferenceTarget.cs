@@ -31,7 +31,7 @@ internal sealed class ReferenceTarget() : FuzzTarget<ReferenceAnswer>(new Alloca
         if (answer.Read.Value is { } file)
         {
             DocumentResult<ReferenceFile> again = ReferenceFile.Read(file.ToJson());
-            Demand.That(again.IsSound && again.Value == file, "A written reference file reads back equal.");
+            Demand.That(again.Value == file && (again.IsSound || !answer.Read.IsSound), "A written reference file reads back equal.");
             Demand.Worded(answer.Findings.Select(f => f.Reason));
             Demand.Json(answer.Result!);
             Lawful.Piece(answer.Dating!);

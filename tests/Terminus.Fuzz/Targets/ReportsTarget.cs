@@ -7,7 +7,7 @@ internal sealed class ReportsTarget() : FuzzTarget<string[]>(new AllocationLimit
 {
     protected override string[] Answer(byte[] input)
     {
-        if (PieceDating.Of(Piece.Read(input), FuzzReference.AsOf, FuzzReference.Set) is not { } dating)
+        if (PieceDating.Of(Piece.Read(input), FuzzReference.AsOf, FuzzReference.Invented) is not { } dating)
         {
             return [];
         }
