@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using SharpFuzz;
 using Terminus.Fuzz;
@@ -8,7 +9,8 @@ using Terminus.Fuzz.Targets;
 // TARGET unpack FILE DIR writes the inputs of a corpus into a folder
 // TARGET copy DIR DIR    copies inputs from one folder into another, each once
 // TARGET pack FILE DIR   writes the inputs of a folder into a corpus
-// TARGET check PATH...   checks the inputs of files and folders and says what broke and what allocated most
+// TARGET check PATH...   checks the inputs of files and folders and says what broke, allocated most and took longest
+// TARGET stretch N PATH...  the same, with each input repeated until it has N bytes
 if (args.Length == 0 || !FuzzTarget.All.TryGetValue(args[0], out Func<FuzzTarget>? make))
 {
     Console.Error.WriteLine("Name a target: " + string.Join(", ", FuzzTarget.All.Keys));
@@ -40,8 +42,10 @@ switch (args[1..])
         return 0;
     case ["check", .. string[] paths]:
         return CheckRun.Over(target, paths);
+    case ["stretch", string least, .. string[] paths]:
+        return CheckRun.Over(target, paths, int.Parse(least, CultureInfo.InvariantCulture));
     default:
-        Console.Error.WriteLine("Say nothing more, or seeds, unpack, copy, pack or check.");
+        Console.Error.WriteLine("Say nothing more, or seeds, unpack, copy, pack, check or stretch.");
         return 2;
 }
 
