@@ -20,8 +20,8 @@ internal static class CsvPieces
         return pipe.Reader.AsStream();
     }
 
-    // A failure goes through the pipe to whoever reads from it.
-    private static async Task FillAsync(Stream csv, PipeWriter output, CancellationToken cancellation)
+    /// <summary>Writes the piece documents into a pipe. A failure goes through it to whoever reads from it.</summary>
+    internal static async Task FillAsync(Stream csv, PipeWriter output, CancellationToken cancellation)
     {
         Exception? failure = null;
         try

@@ -53,6 +53,43 @@ public sealed record Reason
         }
     }
 
+    /// <inheritdoc/>
+    public bool Equals(Reason? other)
+    {
+        if (ReferenceEquals(this, other))
+        {
+            return true;
+        }
+
+        if (other is null || !string.Equals(Rule, other.Rule, StringComparison.Ordinal) || Parameters.Count != other.Parameters.Count)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < Parameters.Count; i++)
+        {
+            (KeyValuePair<string, string> one, KeyValuePair<string, string> two) = (Parameters[i], other.Parameters[i]);
+            if (!string.Equals(one.Key, two.Key, StringComparison.Ordinal) || !string.Equals(one.Value, two.Value, StringComparison.Ordinal))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>A hash of the rule and the values. That of a pair as such is of its name alone, so all reasons of a rule would share it.</summary>
+    public override int GetHashCode()
+    {
+        int hash = StringComparer.Ordinal.GetHashCode(Rule);
+        for (int i = 0; i < Parameters.Count; i++)
+        {
+            hash = unchecked((hash * 31) + StringComparer.Ordinal.GetHashCode(Parameters[i].Value ?? ""));
+        }
+
+        return hash;
+    }
+
     /// <summary>The rule and its parameters, such as <c>registers.year-span(year=1880)</c>; for words see <see cref="ReasonText"/>.</summary>
     public override string ToString()
         => Rule + "(" + string.Join(", ", Parameters.Select(p => p.Key + "=" + p.Value)) + ")";

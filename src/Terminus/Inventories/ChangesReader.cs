@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using NodaTime;
 using NodaTime.Text;
@@ -50,7 +51,7 @@ internal static class ChangesReader
     {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(line);
+            using JsonDocument document = Parse(line);
             return document.RootElement.ValueKind == JsonValueKind.Object;
         }
         catch (JsonException)
@@ -59,11 +60,14 @@ internal static class ChangesReader
         }
     }
 
+    // A lone surrogate becomes U+FFFD, as in a file.
+    private static JsonDocument Parse(string text) => JsonDocument.Parse(Encoding.UTF8.GetBytes(text));
+
     private static List<DocumentResult<ChangesRecord>> ReadDocument(string text, string? file, int line)
     {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(text);
+            using JsonDocument document = Parse(text);
             return document.RootElement.ValueKind == JsonValueKind.Array
                 ? [.. document.RootElement.EnumerateArray().Select((item, i) => Read(item, "$[" + DateText.Digits(i) + "]", file, line))]
                 : [Read(document.RootElement, "$", file, line)];
@@ -78,7 +82,7 @@ internal static class ChangesReader
     {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(text);
+            using JsonDocument document = Parse(text);
             return Read(document.RootElement, "$", file, line);
         }
         catch (JsonException defect)

@@ -4,6 +4,9 @@ namespace Terminus;
 internal sealed class LetterTree
 {
     private readonly Node root = new();
+    private readonly Dictionary<Lexeme, List<string>> forms = [];
+    private Lexeme[]? all;
+    private int longest;
 
     internal void Add(string form, Lexeme lexeme)
     {
@@ -16,6 +19,14 @@ internal sealed class LetterTree
         if (Array.IndexOf(node.Lexemes, lexeme) < 0)
         {
             node.Lexemes = [.. node.Lexemes, lexeme];
+            if (!forms.TryGetValue(lexeme, out List<string>? known))
+            {
+                forms.Add(lexeme, known = []);
+            }
+
+            known.Add(form);
+            longest = Math.Max(longest, form.Length);
+            all = null;
         }
     }
 
@@ -64,36 +75,74 @@ internal sealed class LetterTree
     }
 
     /// <summary>
-    /// The meanings of a word with lost letters: <c>?</c> is any one letter, <c>*</c> any number of them. All ways are followed at
-    /// once, so that each character is visited once.
+    /// The meanings of a word with lost letters: <c>?</c> is any one letter, <c>*</c> any number of them. The few hundred forms are held against the
+    /// pattern one by one, so that a pattern that fits much costs no more than one that fits little, and nothing but its answer.
     /// </summary>
     internal Lexeme[] Match(ReadOnlySpan<char> pattern, ref int visits)
     {
-        var nodes = new List<Node> { root };
+        visits += pattern.Length;
+        Span<char> wanted = stackalloc char[(2 * longest) + 1];
+        int length = 0;
         foreach (char letter in pattern)
         {
-            visits++;
-            var next = new List<Node>();
-            foreach (Node node in nodes)
+            bool repeats = letter == '*' && length > 0 && wanted[length - 1] == '*';
+            if (!repeats && length == wanted.Length)
             {
-                if (letter == '*')
-                {
-                    node.AddSelfAndBelow(next);
-                }
-                else if (letter == '?')
-                {
-                    next.AddRange(node.Children);
-                }
-                else if (node.Child(letter) is { } child)
-                {
-                    next.Add(child);
-                }
+                return [];
             }
 
-            nodes = letter == '*' ? [.. next.Distinct()] : next;
+            length += repeats ? 0 : 1;
+            wanted[length - 1] = letter;
         }
 
-        return [.. nodes.SelectMany(n => n.Lexemes).Distinct()];
+        wanted = wanted.Slice(0, length);
+        if (length == 1 && wanted[0] == '*')
+        {
+            return all ??= [.. forms.Keys];
+        }
+
+        var found = new List<Lexeme>();
+        foreach (KeyValuePair<Lexeme, List<string>> known in forms)
+        {
+            foreach (string form in known.Value)
+            {
+                if (Fits(form, wanted))
+                {
+                    found.Add(known.Key);
+                    break;
+                }
+            }
+        }
+
+        return [.. found];
+    }
+
+    // A star takes as little as it can; where that fails, the last star takes one letter more.
+    private static bool Fits(string form, ReadOnlySpan<char> wanted)
+    {
+        (int letter, int at, int star, int behindStar) = (0, 0, -1, 0);
+        while (letter < form.Length)
+        {
+            if (at < wanted.Length && wanted[at] == '*')
+            {
+                (star, behindStar) = (at++, letter);
+            }
+            else if (at < wanted.Length && (wanted[at] == '?' || wanted[at] == form[letter]))
+            {
+                letter++;
+                at++;
+            }
+            else if (star >= 0)
+            {
+                (at, letter) = (star + 1, ++behindStar);
+            }
+            else
+            {
+                return false;
+            }
+        }
+
+        return at == wanted.Length || (at == wanted.Length - 1 && wanted[at] == '*');
     }
 
     private sealed class Node
@@ -101,8 +150,6 @@ internal sealed class LetterTree
         private readonly SortedList<char, Node> children = [];
 
         internal Lexeme[] Lexemes { get; set; } = [];
-
-        internal IEnumerable<Node> Children => children.Values;
 
         internal Node? Child(char letter, bool add = false)
         {
@@ -113,15 +160,6 @@ internal sealed class LetterTree
             }
 
             return child;
-        }
-
-        internal void AddSelfAndBelow(List<Node> to)
-        {
-            to.Add(this);
-            foreach (Node child in children.Values)
-            {
-                child.AddSelfAndBelow(to);
-            }
         }
     }
 }

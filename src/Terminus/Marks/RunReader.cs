@@ -88,11 +88,11 @@ internal readonly ref struct RunReader
     private void AddPieces(ref int visits, int start)
     {
         int from = 0;
+        bool digits = IsOfDigits(run[0], before: true);
         while (from < run.Length)
         {
-            bool digits = IsOfDigits(run[from], from);
             int to = from + 1;
-            while (to < run.Length && IsOfDigits(run[to], to) == digits)
+            while (to < run.Length && IsOfDigits(run[to], digits) == digits)
             {
                 to++;
             }
@@ -107,19 +107,12 @@ internal readonly ref struct RunReader
             }
 
             from = to;
+            digits = !digits;
         }
     }
 
     /// <summary>A lost character between letters and digits goes with the character before it.</summary>
-    private bool IsOfDigits(char c, int index)
-    {
-        while (c is '?' or '*' && index > 0)
-        {
-            c = run[--index];
-        }
-
-        return c is (>= '0' and <= '9') or '?' or '*';
-    }
+    private static bool IsOfDigits(char c, bool before) => c is '?' or '*' ? before : c is >= '0' and <= '9';
 
     private void AddWord(int from, int to, ref int visits, int start)
     {

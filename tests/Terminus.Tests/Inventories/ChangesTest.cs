@@ -171,6 +171,10 @@ public class ChangesTest
     }
 
     [Fact]
+    public void ReadAll_LoneSurrogate_BecomesTheReplacementCharacterAsInAFile()
+        => Assert.Equal("A\uFFFD", Assert.Single(Read("{\"id\":\"A\uD800\"}")).Id);
+
+    [Fact]
     public void ReadAll_ListOneDocumentAndLines_ReadAlike()
     {
         string one = ResultDocument.ToJson(PieceDating.Of(Box[0], AsOf, Old));

@@ -1,0 +1,47 @@
+using System.Text;
+
+namespace Terminus.Fuzz.Targets;
+
+/// <summary>
+/// Lines of an inventory: each gets one line of JSON, the same alone and in a stream, whatever the pieces in which the stream comes.
+/// </summary>
+internal sealed class InventoryTarget() : FuzzTarget<string>(new AllocationLimits(2 * 1024 * 1024, 4 * 1024))
+{
+    private static readonly InventoryOptions Options = new(FuzzReference.AsOf, FuzzReference.Set);
+
+    protected override string Answer(byte[] input)
+    {
+        var answers = new StringBuilder();
+        foreach (Range line in Lines(input))
+        {
+            if (Inventory.DateLine(input.AsSpan(line), Options) is { } result)
+            {
+                answers.Append(result.ToJson()).Append('\n');
+            }
+        }
+
+        return answers.ToString();
+    }
+
+    protected override void Judge(string answer)
+    {
+        foreach (string line in answer.Split('\n', StringSplitOptions.RemoveEmptyEntries))
+        {
+            Demand.JsonLine(line);
+        }
+    }
+
+    // A line feed ends a line; a carriage return before it and a byte order mark at the start belong to the stream.
+    private static IEnumerable<Range> Lines(byte[] input)
+    {
+        int start = 0;
+        for (int i = 0; i <= input.Length; i++)
+        {
+            if (i == input.Length || input[i] == '\n')
+            {
+                yield return start..i;
+                start = i + 1;
+            }
+        }
+    }
+}
