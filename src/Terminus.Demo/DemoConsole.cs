@@ -47,6 +47,12 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
             return ExitCode.Usage;
         }
 
+        return Safely(() => Invoke(parsed));
+    }
+
+    // Help goes through a writer of its own, and its reader may go away as well.
+    private int Invoke(ParseResult parsed)
+    {
         using var writer = new StreamWriter(Output, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" };
         return parsed.Invoke(new InvocationConfiguration { Output = writer, Error = Errors, EnableDefaultExceptionHandler = false });
     }

@@ -1,3 +1,6 @@
+using Terminus.Demo;
+using Terminus.Tests.Inventories;
+
 namespace Terminus.Tests.Demo;
 
 public class DemoConsoleTest
@@ -26,6 +29,18 @@ public class DemoConsoleTest
         }
 
         Assert.Contains("It returns 0, 1", string.Join(' ', run.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--help")]
+    [InlineData("--version")]
+    [InlineData("edtf", "1956")]
+    public void Run_AnswersThatCannotBeWritten_EndWithAMessage(params string[] arguments)
+    {
+        using var full = new FailingStream(1);
+        using var errors = new StringWriter();
+        Assert.Equal(1, new DemoConsole(Stream.Null, full, errors).Run(arguments));
+        Assert.StartsWith("terminus-demo: ", errors.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
