@@ -83,7 +83,8 @@ internal sealed class Lexicon
                 _ => MarkEnd.Custom,
             },
             row[10],
-            row[11] == "memory");
+            row[11] == "memory",
+            row[12]);
         byId.Add(wording.Id, wording);
         foreach (string phrase in row[5].Split(['|'], StringSplitOptions.RemoveEmptyEntries))
         {

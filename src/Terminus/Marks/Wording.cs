@@ -11,6 +11,7 @@ namespace Terminus;
 /// <param name="End">What ended the period.</param>
 /// <param name="Source">Where the period was read; empty where there is no source.</param>
 /// <param name="IsRecalled">Whether the row rests on memory.</param>
+/// <param name="Name">What the wording is called in a sentence: its usual words, or in brackets what stands there.</param>
 internal sealed record Wording(
     string Id,
     MarkKind Kind,
@@ -21,7 +22,8 @@ internal sealed record Wording(
     bool IsLegal,
     MarkEnd End,
     string Source,
-    bool IsRecalled)
+    bool IsRecalled,
+    string Name)
 {
     /// <summary>What the wording says of the piece that bears it.</summary>
     internal MarkInUse ToEvidence(string? part = null, string? source = null, IEnumerable<Reason>? reasons = null) => new(

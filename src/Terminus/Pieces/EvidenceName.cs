@@ -27,11 +27,11 @@ internal static class EvidenceName
     /// <summary>What the item speaks of, without its kind: the feature's name, the wording, the right with its number, the opinion's author.</summary>
     internal static string Thing(Evidence evidence, ReferenceSet reference) => evidence switch
     {
-        RightEvidence { Right: null, Number: null } => evidence is RightRegistered ? "a registered right" : "a patent",
+        RightEvidence { Number: null } e => Unnumbered(e),
         RightEvidence e => string.Join(" ", new[] { e.Office, e.Right?.Replace('-', ' '), e.Number }.OfType<string>()),
         FeatureSeen e => FeatureNames(e.Entries, e.Feature, reference),
         SubjectShown e => FeatureNames(e.Entries, e.Subject, reference),
-        MarkInUse e => reference.Mark(e.Wording) is { } mark ? "\"" + mark.Text + "\"" : e.Wording,
+        MarkInUse e => reference.Mark(e.Wording) is { } mark ? "\"" + mark.Text + "\"" : Lexicon.BuiltIn.Find(e.Wording)?.Name ?? e.Wording,
         MakerActive e => reference.Maker(e.Maker)?.Name ?? e.Maker,
         KnownBy e => e.What ?? "the record",
         ModelAdvertised e => e.What ?? "advertisements",
@@ -55,6 +55,21 @@ internal static class EvidenceName
     }
 
     private static string? NameOf(string id, ReferenceSet reference) => reference.Feature(id)?.Name ?? reference.Mark(id)?.Text;
+
+    // "a US utility patent", "a GB registered design", "a patent".
+    private static string Unnumbered(RightEvidence right)
+    {
+        string kind = right.Right switch
+        {
+            null => right is RightRegistered ? "registered right" : "patent",
+            "utility" or "design" or "plant" or "reissue" => right.Right + " patent",
+            { } named => named.Replace('-', ' '),
+        };
+        return right.Office is null ? "a " + kind : (BeginsAsVowel(right.Office) ? "an " : "a ") + right.Office + " " + kind;
+    }
+
+    // The letters of an office are said one by one: an FR patent, a US patent.
+    private static bool BeginsAsVowel(string letters) => letters is [('A' or 'E' or 'F' or 'H' or 'I' or 'L' or 'M' or 'N' or 'O' or 'R' or 'S' or 'X'), ..];
 
     private static string Spaced(string? number) => number is null ? "" : " " + number;
 }

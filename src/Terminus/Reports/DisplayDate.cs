@@ -30,13 +30,16 @@ internal static class DisplayDate
         string narrower = Years(dating, likely, brief);
         if (interval.IsAnyDate)
         {
-            return Likelihood.Of(Dating.LikelyLevel) + " " + narrower;
+            return "no firm date, " + Likelihood.Of(Dating.LikelyLevel) + " " + narrower;
         }
 
         string wide = Prefix(dating) + Years(dating, interval, brief);
-        bool isOneSided = interval.EndsToday || interval.EarliestYear is null;
-        return isOneSided && narrower != Years(dating, interval, brief) ? wide + ", " + Likelihood.Of(Dating.LikelyLevel) + " " + narrower : wide;
+        return Closes(interval, likely) ? wide + ", " + Likelihood.Of(Dating.LikelyLevel) + " " + narrower : wide;
     }
+
+    // A likely answer is shown where it closes a side that is open; one that is open on the same side would read as a fact of its own.
+    private static bool Closes(DatedInterval interval, DatedInterval likely)
+        => (interval.EndsToday && !likely.EndsToday) || (interval.EarliestYear is null && likely.EarliestYear is not null);
 
     private static string Prefix(PieceDating dating)
         => dating.Confidence >= PlainFrom - Combination.Tolerance ? "" : Likelihood.Of(dating.Confidence) + " ";

@@ -1,6 +1,7 @@
 namespace Terminus;
 
 /// <summary>The English of a rule, cut at its parameters once, so that a reason is put into words by copying.</summary>
+/// <remarks><c>{count}</c> stands for the parameter of that name, <c>{count:day|days}</c> for the first word where it is 1 and else for the second.</remarks>
 internal sealed class ReasonTemplate
 {
     private readonly List<Piece> pieces = [];
@@ -14,11 +15,11 @@ internal sealed class ReasonTemplate
         int position = 0;
         while (text.IndexOf('{', position) is var open and >= 0 && text.IndexOf('}', open) is var close and >= 0)
         {
-            pieces.Add(new Piece(text.Substring(position, open - position), text.Substring(open + 1, close - open - 1)));
+            pieces.Add(Piece.Of(text.Substring(position, open - position), text.Substring(open + 1, close - open - 1)));
             position = close + 1;
         }
 
-        pieces.Add(new Piece(text.Substring(position), null));
+        pieces.Add(Piece.Of(text.Substring(position), null));
     }
 
     /// <summary>The words, with the parameters in braces.</summary>
@@ -31,7 +32,11 @@ internal sealed class ReasonTemplate
         foreach (Piece piece in pieces)
         {
             into.Add(piece.Words);
-            if (piece.Parameter is not null)
+            if (piece.Many is not null)
+            {
+                into.Add(values[piece.Parameter!] is ['1'] ? piece.One : piece.Many);
+            }
+            else if (piece.Parameter is not null)
             {
                 AddInWords(values[piece.Parameter], into);
             }
@@ -57,11 +62,23 @@ internal sealed class ReasonTemplate
         }
     }
 
-    private readonly struct Piece(string words, string? parameter)
+    private readonly struct Piece
     {
-        internal string Words { get; } = words;
+        /// <summary>The words before the parameter.</summary>
+        internal string Words { get; private init; }
 
         /// <summary>The parameter after the words, or null at the end.</summary>
-        internal string? Parameter { get; } = parameter;
+        internal string? Parameter { get; private init; }
+
+        /// <summary>What stands for the parameter where it is 1, or null where the parameter itself does.</summary>
+        internal string? One { get; private init; }
+
+        /// <summary>What stands for the parameter where it is not 1.</summary>
+        internal string? Many { get; private init; }
+
+        internal static Piece Of(string words, string? parameter)
+            => parameter?.Split(':', '|') is [var count, var one, var many]
+                ? new Piece { Words = words, Parameter = count, One = one, Many = many }
+                : new Piece { Words = words, Parameter = parameter };
     }
 }

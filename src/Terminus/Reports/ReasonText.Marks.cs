@@ -15,7 +15,7 @@ public static partial class ReasonText
         all.Add("marks.century-by-weekday", "The weekday settles the century: {year}.");
         all.Add("marks.century-likely", "The century is not stamped; {year} is the likelier one.");
         all.Add("marks.day-first", "The day stands before the month: {date} fits, the other order does not.");
-        all.Add("marks.lost-digits", "Characters are lost; {count} dates fit as well as this one.");
+        all.Add("marks.lost-digits", "Characters are lost; {count} {count:date fits|dates fit} as well as this one.");
         all.Add("marks.worn-letters", "Characters that look alike were put right.");
         all.Add("marks.office-assumed", "No country is named; English words are taken for American ones.");
         all.Add("marks.office-open", "The thing names {origin} as its origin, and the words name no country.");

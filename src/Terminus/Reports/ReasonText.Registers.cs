@@ -5,7 +5,7 @@ public static partial class ReasonText
     /// <summary>The words for what registers and the calendar of issue days say.</summary>
     private static void AddRegisters(Dictionary<string, string> all)
     {
-        all["registers.allowance"] = "The figures may be off by {days} days on either side, so the widest window reaches as far.";
+        all["registers.allowance"] = "The figures may be off by {days} {days:day|days} on either side, so the widest window reaches as far.";
         all["registers.application-year"] = "The office counted anew each year, and the year {year} is that of the application.";
         all["registers.before-series"] = "Number {number} lies before the series: {office} {right} starts at {first}.";
         all["registers.between-numbers"] = "Number {number} lies between {first} and {last}, the numbers from {from} to {to}.";
@@ -34,7 +34,7 @@ public static partial class ReasonText
         all["registers.issue-day-not-tuesday"] =
             "{date} was a {weekday}, and US patents issue on Tuesdays: it may be a filing or foreign date, a trade mark, or misread.";
         all["registers.issue-day-tuesday"] = "{date} was a Tuesday, the day US patents issue.";
-        all["registers.lost-digits"] = "{count} numbers fit {pattern}, from {first} to {last}.";
+        all["registers.lost-digits"] = "{count} {count:number fits|numbers fit} {pattern}, from {first} to {last}.";
         all["registers.no-fit"] = "No number of {office} {right} fits {number}: it is known from {first} to {last}.";
         all["registers.not-a-number"] = "This is not a number: {text}.";
         all["registers.span"] = "The register dates it from {from} to {to}.";

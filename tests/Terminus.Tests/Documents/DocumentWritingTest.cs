@@ -14,6 +14,30 @@ public class DocumentWritingTest
             json.WriteRounded("b"u8, -1e-15);
         }));
 
+    // Expected by the platform's own shortest digits of the rounded number.
+    [Theory]
+    [InlineData(0.9)]
+    [InlineData(0.93 * 0.98)]
+    [InlineData(1 - 0.66)]
+    [InlineData(0.000123456)]
+    [InlineData(0.0000123456)]
+    [InlineData(0.123456789012345)]
+    [InlineData(1)]
+    [InlineData(12.5)]
+    public void WriteRounded_AnyNumber_IsWrittenAsThePlatformWritesItRounded(double value)
+        => Assert.Equal("{\"a\":" + System.Text.Json.JsonSerializer.Serialize(Math.Round(value, 12)) + "}", Compact(json => json.WriteRounded("a"u8, value)));
+
+    [Fact]
+    public void WriteEdtf_OpenEndsAndDays_AreAsTheWindowSays()
+        => Assert.Equal(
+            "{\"a\":\"1961-07-11/..\",\"b\":\"1961-07-11\",\"c\":null}",
+            Compact(json =>
+            {
+                json.WriteEdtf("a"u8, DateWindow.From(new NodaTime.LocalDate(1961, 7, 11)));
+                json.WriteEdtf("b"u8, DateWindow.On(new NodaTime.LocalDate(1961, 7, 11)));
+                json.WriteEdtf("c"u8, DateWindow.Any);
+            }));
+
     [Fact]
     public void WriteWindow_OpenEnd_IsNull()
         => Assert.Equal(

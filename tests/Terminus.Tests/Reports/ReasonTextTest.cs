@@ -196,6 +196,6 @@ public partial class ReasonTextTest
         """)]
     private static partial Regex Literal();
 
-    [GeneratedRegex(@"\{(\w+)\}")]
+    [GeneratedRegex(@"\{(\w+)(?::[^}]*)?\}")]
     private static partial Regex Parameter();
 }

@@ -60,7 +60,7 @@ public partial class ReportLaws
 
     private static PieceDating Date(Piece piece) => PieceDating.Of(piece, Samples.AsOf, Samples.Reference);
 
-    [GeneratedRegex(@"\{(\w+)\}")]
+    [GeneratedRegex(@"\{(\w+)(?::[^}]*)?\}")]
     private static partial Regex Parameter();
 
     [GeneratedRegex(@"\b(?:made|dates from|dated) (?:in |to )?\d{4}")]
