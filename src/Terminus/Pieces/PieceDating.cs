@@ -10,14 +10,14 @@ public sealed class PieceDating
     public const double UsualConfidence = 0.9;
 
     private PieceDating(
-        Piece piece, Dating whole, IEnumerable<PartDating> parts, IEnumerable<Evidence> leftOut, IEnumerable<DocumentProblem> problems, ReferenceSet reference,
+        Piece piece, Dating whole, ValueList<PartDating> parts, ValueList<Evidence> leftOut, ValueList<DocumentProblem> problems, ReferenceSet reference,
         double confidence)
     {
         Piece = piece;
         Dating = whole;
-        Parts = ValueList.Of(parts);
-        LeftOut = ValueList.Of(leftOut);
-        Problems = ValueList.Of(problems);
+        Parts = parts;
+        LeftOut = leftOut;
+        Problems = problems;
         Reference = reference;
         Confidence = confidence;
         Interval = whole.Interval(confidence);
@@ -88,53 +88,56 @@ public sealed class PieceDating
 
         reference ??= ReferenceSet.BuiltIn;
         assumptions ??= Assumptions.House;
-        (List<Evidence> items, List<DocumentProblem> problems) = PieceEvidence.Of(piece, reference, assumptions);
-        problems.InsertRange(0, read.Problems);
-        var notOriginal = new HashSet<string>(piece.Parts.Where(p => !p.Original).Select(p => p.Part), StringComparer.Ordinal);
-        bool IsLeftOut(Evidence item) => item.Part is not null && notOriginal.Contains(item.Part);
-
-        Dating DateItems(IEnumerable<Evidence> chosen, bool report)
+        (List<Evidence> found, List<DocumentProblem>? problems) = PieceEvidence.Of(piece, reference, assumptions);
+        var items = new ItemsByPart(piece.Parts, ValueList.Of(found));
+        ValueList<Evidence> merged = OneCause.Merge(items.Whole, reference, assumptions);
+        if (!ReferenceEquals(merged, items.Whole) || merged.Count > WindowEnds.MostItems)
         {
-            List<Evidence> merged = OneCause.Merge(chosen, reference, assumptions);
-            if (report)
-            {
-                AddContradictoryAnswers(merged, reference, problems);
-                AddTooMany(merged, problems);
-            }
-
-            return Dating.Of(merged.Take(WindowEnds.MostItems), asOf, assumptions);
+            AddContradictoryAnswers(merged, reference, problems ??= []);
+            AddTooMany(merged, problems);
         }
 
-        Dating whole = DateItems(items.Where(item => !IsLeftOut(item)), report: true);
+        int today = DayNumber.Of(asOf);
+        Dating whole = DateItems(merged, today, assumptions);
+        var parts = new PartDating[items.Parts.Count];
+        for (int i = 0; i < parts.Length; i++)
+        {
+            // A part that shows everything there is has the answer of the whole.
+            string part = items.Parts[i];
+            ValueList<Evidence> ofPart = items.OfPart(part);
+            Dating dating = ReferenceEquals(ofPart, items.Whole) ? whole : DateItems(OneCause.Merge(ofPart, reference, assumptions), today, assumptions);
+            parts[i] = new PartDating(part, items.IsOriginal(part), WhyNot(piece, part), dating, confidence);
+        }
 
-        // A part that shows everything there is has the answer of the whole.
-        Dating DatePart(string part)
-            => notOriginal.Count == 0 && items.TrueForAll(item => IsOfPart(item, part))
-                ? whole
-                : DateItems(items.Where(item => IsOfPart(item, part)), report: false);
-
-        List<PartDating> parts =
-        [
-            .. PartsWithEvidence(piece, items).Select(part => new PartDating(
-                part,
-                !notOriginal.Contains(part),
-                piece.Parts.FirstOrDefault(p => string.Equals(p.Part, part, StringComparison.Ordinal))?.Why,
-                DatePart(part),
-                confidence)),
-        ];
-        List<Evidence> leftOut = notOriginal.Count == 0 ? [] : OneCause.Merge(items.Where(IsLeftOut), reference, assumptions);
-        return new PieceDating(piece, whole, parts, leftOut, problems, reference, confidence);
+        return new PieceDating(
+            piece,
+            whole,
+            ValueList<PartDating>.Owning(parts),
+            OneCause.Merge(items.LeftOut, reference, assumptions),
+            problems is null ? ValueList.Of(read.Problems) : ValueList.Of(read.Problems.Concat(problems)),
+            reference,
+            confidence);
     }
 
-    private static bool IsOfPart(Evidence item, string part) => item.Part is null || string.Equals(item.Part, part, StringComparison.Ordinal);
+    // No more are combined than the engine takes.
+    private static Dating DateItems(ValueList<Evidence> merged, int today, Assumptions assumptions)
+        => Dating.OfDistinct(
+            merged.Count > WindowEnds.MostItems ? ValueList.Of(merged.Take(WindowEnds.MostItems)) : merged, today, assumptions);
 
-    private static IEnumerable<string> PartsWithEvidence(Piece piece, List<Evidence> items)
+    private static string? WhyNot(Piece piece, string part)
     {
-        var shown = new HashSet<string>(items.Select(i => i.Part).OfType<string>(), StringComparer.Ordinal);
-        return piece.Parts.Select(p => p.Part).Where(shown.Contains).Concat(items.Select(i => i.Part).OfType<string>()).Distinct(StringComparer.Ordinal);
+        for (int i = 0; i < piece.Parts.Count; i++)
+        {
+            if (string.Equals(piece.Parts[i].Part, part, StringComparison.Ordinal))
+            {
+                return piece.Parts[i].Why;
+            }
+        }
+
+        return null;
     }
 
-    private static void AddContradictoryAnswers(List<Evidence> merged, ReferenceSet reference, List<DocumentProblem> problems)
+    private static void AddContradictoryAnswers(ValueList<Evidence> merged, ReferenceSet reference, List<DocumentProblem> problems)
     {
         foreach (Evidence item in merged.Where(i => i.Reasons.Any(r => r.Rule == "pieces.two-answers")))
         {
@@ -146,7 +149,7 @@ public sealed class PieceDating
         }
     }
 
-    private static void AddTooMany(List<Evidence> merged, List<DocumentProblem> problems)
+    private static void AddTooMany(ValueList<Evidence> merged, List<DocumentProblem> problems)
     {
         if (merged.Count > WindowEnds.MostItems)
         {
