@@ -17,6 +17,7 @@ internal sealed class KeptEvidence
     private readonly Assumptions house;
     private readonly Kept<Key, Evidence> items = new(MostItems);
     private readonly Kept<Key, StampEvidence> stamps = new(MostStamps);
+    private readonly Kept<Pair, Evidence> merged = new(MostItems);
 
     private KeptEvidence(Assumptions house) => this.house = house;
 
@@ -68,6 +69,25 @@ internal sealed class KeptEvidence
         => text.Length > LongestText
             ? StampEvidence.Of(text, part, reference)
             : stamps.Get(new Key(Saying.Stamp, text, part), reference, static (key, reference) => StampEvidence.Of((string)key.What, key.Part, reference));
+
+    /// <summary>The item that stands for several of one cause; two items, which are kept themselves, come together again and again.</summary>
+    internal Evidence Merged(List<Evidence> members, Func<List<Evidence>, Evidence> merge)
+        => members.Count == 2
+            ? merged.Get(new Pair(members[0], members[1]), (members, merge), static (_, with) => with.merge(with.members))
+            : merge(members);
+
+    /// <summary>Two items by themselves, not by what they say.</summary>
+    private readonly struct Pair(Evidence first, Evidence second) : IEquatable<Pair>
+    {
+        private readonly Evidence first = first;
+        private readonly Evidence second = second;
+
+        public bool Equals(Pair other) => ReferenceEquals(first, other.first) && ReferenceEquals(second, other.second);
+
+        public override bool Equals(object? obj) => obj is Pair other && Equals(other);
+
+        public override int GetHashCode() => unchecked((RuntimeHelpers.GetHashCode(first) * 31) + RuntimeHelpers.GetHashCode(second));
+    }
 
     /// <summary>An entry by itself or a text by its characters, on a part, and how it speaks.</summary>
     private readonly struct Key(Saying says, object what, string? part) : IEquatable<Key>

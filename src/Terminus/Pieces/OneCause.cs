@@ -14,52 +14,32 @@ internal static class OneCause
     /// <summary>The items of one dating with each cause once, in the order of the first of each.</summary>
     internal static ValueList<Evidence> Merge(ValueList<Evidence> items, ReferenceSet reference, Assumptions house)
     {
-        if (!SharedCause.MayBeAmong(items.Span, reference))
+        SharedCauses shared = SharedCause.Among(items.Span, reference);
+        if (shared == SharedCauses.None)
         {
             return items;
         }
 
+        KeptEvidence kept = KeptEvidence.Of(reference, house);
         List<Evidence> merged = [.. DistinctItems.Of(items)];
-        merged = Group(merged, CauseKey.Carried, group => Newest(group, reference, house));
-        merged = MarksWithTheirFeatures(merged, reference);
-        merged = Group(merged, CauseKey.Entry, group => First(group, reference));
-        merged = Group(merged, item => CauseKey.Question(item, reference), group => BothAnswers(group, reference));
-        return DistinctItems.Of(ValueList.Of(Opinions(merged)));
-    }
-
-    // Replaces each group of items with one key by one item, in the place of its first.
-    private static List<Evidence> Group(List<Evidence> items, Func<Evidence, CauseKey?> keyOf, Func<List<Evidence>, Evidence> merge)
-    {
-        var result = new List<Evidence>(items.Count);
-        var places = new Dictionary<CauseKey, int>();
-        var groups = new SortedDictionary<int, List<Evidence>>();
-        foreach (Evidence item in items)
+        if ((shared & SharedCauses.Carrier) != 0)
         {
-            if (keyOf(item) is not { } key)
-            {
-                result.Add(item);
-            }
-            else if (!places.TryGetValue(key, out int place))
-            {
-                places.Add(key, result.Count);
-                result.Add(item);
-            }
-            else if (groups.TryGetValue(place, out List<Evidence>? members))
-            {
-                members.Add(item);
-            }
-            else
-            {
-                groups.Add(place, [result[place], item]);
-            }
+            merged = CauseGroups.Merge(merged, CauseKey.Carried, kept, members => Newest(members, reference, house));
         }
 
-        foreach (KeyValuePair<int, List<Evidence>> group in groups)
+        if ((shared & SharedCauses.Patent) != 0)
         {
-            result[group.Key] = merge(group.Value);
+            merged = MarksWithTheirFeatures(merged, reference);
         }
 
-        return result;
+        // One entry on two parts speaks for the whole piece, and may then answer a question together with others that do.
+        if ((shared & (SharedCauses.Entry | SharedCauses.Question)) != 0)
+        {
+            merged = CauseGroups.Merge(merged, CauseKey.Entry, kept, members => First(members, reference));
+            merged = CauseGroups.Merge(merged, item => CauseKey.Question(item, reference), kept, members => BothAnswers(members, reference));
+        }
+
+        return DistinctItems.Of(ValueList.Of((shared & SharedCauses.Ground) != 0 ? Opinions(merged) : merged));
     }
 
     private static Evidence Newest(List<Evidence> members, ReferenceSet reference, Assumptions house)
@@ -79,24 +59,11 @@ internal static class OneCause
 
     private static List<Evidence> MarksWithTheirFeatures(List<Evidence> items, ReferenceSet reference)
     {
-        if (!items.Exists(item => item is FeatureSeen))
-        {
-            return items;
-        }
-
         List<Evidence> result = [.. items];
         for (int i = 0; i < result.Count; i++)
         {
-            if (result[i] is not (PatentIssued or PatentPending))
-            {
-                continue;
-            }
-
             Evidence mark = result[i];
-            List<Evidence> features =
-            [
-                .. result.OfType<FeatureSeen>().Where(f => SharedCause.IsMarkOf(mark, f, reference)),
-            ];
+            List<Evidence> features = [.. result.OfType<FeatureSeen>().Where(f => SharedCause.IsMarkOf(mark, f, reference))];
             if (features.Count > 0)
             {
                 result[i] = Standing(mark, [mark, .. features], item => new Reason("pieces.feature-of-patent", "what", EvidenceName.Thing(item, reference)));
@@ -142,11 +109,6 @@ internal static class OneCause
 
     private static List<Evidence> Opinions(List<Evidence> items)
     {
-        if (!items.Exists(item => item is Opinion))
-        {
-            return items;
-        }
-
         var result = new List<Evidence>(items);
         var entries = new HashSet<string>(items.Where(i => i is not Opinion).SelectMany(i => i.Entries), StringComparer.Ordinal);
         foreach (Opinion opinion in items.OfType<Opinion>().OrderByDescending(o => o.Windows.Count == 0 ? 0 : o.Windows[0].Confidence).ToList())
