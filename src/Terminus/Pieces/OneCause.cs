@@ -21,7 +21,7 @@ internal static class OneCause
         }
 
         KeptEvidence kept = KeptEvidence.Of(reference, house);
-        List<Evidence> merged = [.. DistinctItems.Of(items)];
+        List<Evidence> merged = [.. (shared & SharedCauses.Everything) != 0 ? DistinctItems.Of(items) : items];
         if ((shared & SharedCauses.Carrier) != 0)
         {
             merged = CauseGroups.Merge(merged, CauseKey.Carried, kept, members => Newest(members, reference, house));
@@ -32,14 +32,20 @@ internal static class OneCause
             merged = MarksWithTheirFeatures(merged, reference);
         }
 
-        // One entry on two parts speaks for the whole piece, and may then answer a question together with others that do.
-        if ((shared & (SharedCauses.Entry | SharedCauses.Question)) != 0)
+        if ((shared & SharedCauses.Entry) != 0)
         {
+            // One entry on two parts speaks for the whole piece, and may then answer a question together with others that do.
             merged = CauseGroups.Merge(merged, CauseKey.Entry, kept, members => First(members, reference));
+            shared |= SharedCause.Among([.. merged], reference);
+        }
+
+        if ((shared & SharedCauses.Question) != 0)
+        {
             merged = CauseGroups.Merge(merged, item => CauseKey.Question(item, reference), kept, members => BothAnswers(members, reference));
         }
 
-        return DistinctItems.Of(ValueList.Of((shared & SharedCauses.Ground) != 0 ? Opinions(merged) : merged));
+        // Opinions that are made silent can become identical.
+        return (shared & SharedCauses.Ground) != 0 ? DistinctItems.Of(ValueList.Of(Opinions(merged))) : ValueList.Of(merged);
     }
 
     private static Evidence Newest(List<Evidence> members, ReferenceSet reference, Assumptions house)

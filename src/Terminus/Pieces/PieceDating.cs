@@ -11,7 +11,7 @@ public sealed class PieceDating
 
     private PieceDating(
         Piece piece, Dating whole, ValueList<PartDating> parts, ValueList<Evidence> leftOut, ValueList<DocumentProblem> problems, ReferenceSet reference,
-        double confidence)
+        double confidence, DatedInterval? interval, DatedInterval? likely)
     {
         Piece = piece;
         Dating = whole;
@@ -20,8 +20,7 @@ public sealed class PieceDating
         Problems = problems;
         Reference = reference;
         Confidence = confidence;
-        Interval = whole.Interval(confidence);
-        Likely = whole.Interval(Dating.LikelyLevel, Interval);
+        (Interval, Likely) = (interval, likely);
     }
 
     /// <summary>The piece as described.</summary>
@@ -99,14 +98,23 @@ public sealed class PieceDating
 
         int today = DayNumber.Of(asOf);
         Dating whole = DateItems(merged, today, assumptions);
+        (DatedInterval? interval, DatedInterval? likely) = Answers(whole, confidence);
         var parts = new PartDating[items.Parts.Count];
         for (int i = 0; i < parts.Length; i++)
         {
-            // A part that shows everything there is has the answer of the whole.
             string part = items.Parts[i];
             ValueList<Evidence> ofPart = items.OfPart(part);
-            Dating dating = ReferenceEquals(ofPart, items.Whole) ? whole : DateItems(OneCause.Merge(ofPart, reference, assumptions), today, assumptions);
-            parts[i] = new PartDating(part, items.IsOriginal(part), WhyNot(piece, part), dating, confidence);
+            (bool isOriginal, string? why) = (items.IsOriginal(part), WhyNot(piece, part));
+            if (ReferenceEquals(ofPart, items.Whole))
+            {
+                // A part that shows everything there is has the answer of the whole.
+                parts[i] = new PartDating(part, isOriginal, why, whole, interval, likely);
+                continue;
+            }
+
+            Dating dating = DateItems(OneCause.Merge(ofPart, reference, assumptions), today, assumptions);
+            (DatedInterval? intervalOfPart, DatedInterval? likelyOfPart) = Answers(dating, confidence);
+            parts[i] = new PartDating(part, isOriginal, why, dating, intervalOfPart, likelyOfPart);
         }
 
         return new PieceDating(
@@ -116,7 +124,15 @@ public sealed class PieceDating
             OneCause.Merge(items.LeftOut, reference, assumptions),
             problems is null ? ValueList.Of(read.Problems) : ValueList.Of(read.Problems.Concat(problems)),
             reference,
-            confidence);
+            confidence,
+            interval,
+            likely);
+    }
+
+    private static (DatedInterval? Interval, DatedInterval? Likely) Answers(Dating dating, double confidence)
+    {
+        DatedInterval? interval = dating.Interval(confidence);
+        return (interval, dating.Interval(Dating.LikelyLevel, interval));
     }
 
     // No more are combined than the engine takes.
