@@ -67,22 +67,26 @@ internal sealed class ItemsByPart
 
     private static bool Speaks(Evidence item, string part) => item.Part is null || string.Equals(item.Part, part, StringComparison.Ordinal);
 
-    private IReadOnlyList<string> NamesOfParts(IReadOnlyList<PiecePart> described)
+    private List<string> NamesOfParts(IReadOnlyList<PiecePart> described)
     {
-        List<string>? met = null;
+        List<string> met = [];
         HashSet<string>? many = null;
         foreach (Evidence item in all.Span)
         {
-            if (item.Part is not { } part || (many is null ? met?.Contains(part) ?? false : many.Contains(part)))
+            if (item.Part is { } part && !(many?.Contains(part) ?? met.Contains(part)))
             {
-                continue;
+                met.Add(part);
+                many?.Add(part);
+                many ??= met.Count == FewNames ? new HashSet<string>(met, StringComparer.Ordinal) : null;
             }
-
-            (met ??= []).Add(part);
-            many?.Add(part);
-            many ??= met.Count == FewNames ? new HashSet<string>(met, StringComparer.Ordinal) : null;
         }
 
-        return met is null ? [] : described.Count == 0 ? met : [.. described.Select(p => p.Part).Where(new HashSet<string>(met, StringComparer.Ordinal).Contains).Concat(met).Distinct(StringComparer.Ordinal)];
+        if (met.Count == 0 || described.Count == 0)
+        {
+            return met;
+        }
+
+        var shown = new HashSet<string>(met, StringComparer.Ordinal);
+        return [.. described.Select(p => p.Part).Where(shown.Contains).Concat(met).Distinct(StringComparer.Ordinal)];
     }
 }

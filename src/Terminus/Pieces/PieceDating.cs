@@ -9,6 +9,10 @@ public sealed class PieceDating
     /// <summary>The level of the interval where none is asked for.</summary>
     public const double UsualConfidence = 0.9;
 
+    // What nobody means well with stays cheap: so many observations are looked at, and so many parts are dated.
+    private const int MostObserved = 1024;
+    private const int MostParts = 256;
+
     private PieceDating(
         Piece piece, Dating whole, ValueList<PartDating> parts, ValueList<Evidence> leftOut, ValueList<DocumentProblem> problems, ReferenceSet reference,
         double confidence, DatedInterval? interval, DatedInterval? likely)
@@ -88,18 +92,32 @@ public sealed class PieceDating
         reference ??= ReferenceSet.BuiltIn;
         assumptions ??= Assumptions.House;
         (List<Evidence> found, List<DocumentProblem>? problems) = PieceEvidence.Of(piece, reference, assumptions);
+        if (found.Count > MostObserved)
+        {
+            AddLimit(problems ??= [], found.Count, "items of evidence", MostObserved, "looked at");
+            found.RemoveRange(MostObserved, found.Count - MostObserved);
+        }
+
         var items = new ItemsByPart(piece.Parts, ValueList.Of(found));
+        if (items.Parts.Count > MostParts)
+        {
+            AddLimit(problems ??= [], items.Parts.Count, "parts with evidence", MostParts, "dated");
+        }
+
         ValueList<Evidence> merged = OneCause.Merge(items.Whole, reference, assumptions);
         if (!ReferenceEquals(merged, items.Whole) || merged.Count > WindowEnds.MostItems)
         {
             AddContradictoryAnswers(merged, reference, problems ??= []);
-            AddTooMany(merged, problems);
+            if (merged.Count > WindowEnds.MostItems)
+            {
+                AddLimit(problems, merged.Count, "items of evidence", WindowEnds.MostItems, "combined");
+            }
         }
 
         int today = DayNumber.Of(asOf);
         Dating whole = DateItems(merged, today, assumptions);
         (DatedInterval? interval, DatedInterval? likely) = Answers(whole, confidence);
-        var parts = new PartDating[items.Parts.Count];
+        var parts = new PartDating[Math.Min(items.Parts.Count, MostParts)];
         for (int i = 0; i < parts.Length; i++)
         {
             string part = items.Parts[i];
@@ -165,12 +183,6 @@ public sealed class PieceDating
         }
     }
 
-    private static void AddTooMany(ValueList<Evidence> merged, List<DocumentProblem> problems)
-    {
-        if (merged.Count > WindowEnds.MostItems)
-        {
-            problems.Add(new DocumentProblem(
-                $"The piece has {merged.Count} items of evidence; the first {WindowEnds.MostItems} were combined."));
-        }
-    }
+    private static void AddLimit(List<DocumentProblem> problems, int count, string what, int most, string done)
+        => problems.Add(new DocumentProblem($"The piece has {DateText.Digits(count)} {what}; the first {DateText.Digits(most)} were {done}."));
 }
