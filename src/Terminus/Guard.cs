@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 
 namespace Terminus;
 
@@ -9,6 +10,21 @@ internal static class Guard
     internal static T NotNull<T>([NotNull] T? value, string name)
         where T : class
         => value ?? throw new ArgumentNullException(name);
+
+    /// <summary>Returns a list, in which nothing may be null.</summary>
+    internal static ValueList<T> NoNulls<T>(ValueList<T> values, string name)
+        where T : class
+    {
+        for (int i = 0; i < values.Count; i++)
+        {
+            if (values[i] is null)
+            {
+                throw new ArgumentException("The item at index " + i.ToString(CultureInfo.InvariantCulture) + " is null.", name);
+            }
+        }
+
+        return values;
+    }
 
     /// <summary>Returns a confidence, which must lie in [0, 1].</summary>
     internal static double Confidence(double value, string name)

@@ -34,13 +34,16 @@ internal sealed class Combination
         ends = new WindowEnds(items, asOf);
         masses = new double[ends.Count];
         Total = SweepContour();
-        (bool allMeet, bool certainlyEmpty) = Agreement();
+        (AllMeet, bool certainlyEmpty) = Agreement();
         IsContradiction = certainlyEmpty || Total < Tolerance;
-        Conflict = allMeet ? 0 : IsContradiction ? 1 : Unit(1 - Total);
+        Conflict = AllMeet ? 0 : IsContradiction ? 1 : Unit(1 - Total);
     }
 
     /// <summary>K, the mass on the empty set: 0 exactly when all windows that carry mass meet.</summary>
     internal double Conflict { get; }
+
+    /// <summary>Whether all windows meet, so that no two items disagree.</summary>
+    internal bool AllMeet { get; }
 
     /// <summary>Whether K counts as 1, so that nothing is believed but any date.</summary>
     internal bool IsContradiction { get; }

@@ -20,6 +20,7 @@ public sealed class Dating
     private const double FirstStep = 0.5;
     private const int MostSteps = 8;
 
+    private readonly ValueList<Evidence> items;
     private readonly Combination combination;
     private readonly int asOf;
     private readonly int low;
@@ -28,7 +29,7 @@ public sealed class Dating
     private Dating(ValueList<Evidence> evidence, int asOf, Assumptions assumptions)
     {
         this.asOf = asOf;
-        Evidence = evidence;
+        items = evidence;
         Assumptions = assumptions;
         Stated = new StatedDays(evidence.Count);
         (low, high) = (int.MinValue, asOf);
@@ -46,7 +47,7 @@ public sealed class Dating
     }
 
     /// <summary>The items combined, in the order given, each once.</summary>
-    public IReadOnlyList<Evidence> Evidence { get; }
+    public IReadOnlyList<Evidence> Evidence => items;
 
     /// <summary>The day of the opinion.</summary>
     public LocalDate AsOf => DayNumber.ToDate(asOf);
@@ -70,7 +71,7 @@ public sealed class Dating
     public bool Qualified => Possible is null || Conflict > Assumptions.QualifiedAbove;
 
     /// <summary>Every pair of items with stated windows that do not meet, the weightiest first. The day of the opinion may be one of a pair.</summary>
-    public IReadOnlyList<Disagreement> Disagreements => field ??= ValueList.Of(Disagreement.Among(this));
+    public IReadOnlyList<Disagreement> Disagreements => field ??= combination.AllMeet ? ValueList<Disagreement>.Empty : ValueList.Of(Disagreement.Among(this));
 
     /// <summary>The largest-weight consistent sets of items, the weightiest first.</summary>
     public IReadOnlyList<Reading> Readings => field ??= ValueList.Of(Reading.Of(this));
@@ -92,10 +93,11 @@ public sealed class Dating
     /// <param name="evidence">The items, in any order; identical ones count once. At most 256.</param>
     /// <param name="asOf">The day of the opinion.</param>
     /// <param name="assumptions">The house defaults, or null for <see cref="Assumptions.House"/>.</param>
-    /// <exception cref="ArgumentException">There are more than 256 different items.</exception>
+    /// <exception cref="ArgumentException">There are more than 256 different items, or one of them is null.</exception>
     public static Dating Of(IEnumerable<Evidence> evidence, LocalDate asOf, Assumptions? assumptions = null)
     {
-        ValueList<Evidence> items = Once(Guard.NotNull(evidence, nameof(evidence)));
+        ValueList<Evidence> items = Guard.NoNulls(ValueList.Of(Guard.NotNull(evidence, nameof(evidence))), nameof(evidence));
+        items = DistinctItems.Of(items);
         if (items.Count > WindowEnds.MostItems)
         {
             throw new ArgumentException(
@@ -104,6 +106,9 @@ public sealed class Dating
 
         return new Dating(items, DayNumber.Of(asOf), assumptions ?? Assumptions.House);
     }
+
+    /// <summary>Dates a piece from items of which no two are identical, at most as many as are combined.</summary>
+    internal static Dating OfDistinct(ValueList<Evidence> items, int asOf, Assumptions assumptions) => new(items, asOf, assumptions);
 
     /// <summary>The lower probability of a window: the mass of evidence that puts the date inside it.</summary>
     public double Belief(DateWindow window) => combination.Belief(window.Low, window.High);
@@ -166,7 +171,7 @@ public sealed class Dating
     internal int FloorBelow(int day)
     {
         int below = int.MinValue;
-        foreach (Evidence item in Evidence)
+        foreach (Evidence item in items.Span)
         {
             int floor = item.Floor(Assumptions);
             below = floor != DayNumber.Open && floor < day ? Math.Max(below, floor) : below;
@@ -225,30 +230,5 @@ public sealed class Dating
         }
 
         return [.. steps.OrderBy(s => s.Window.Days ?? int.MaxValue)];
-    }
-
-    /// <summary>The items in order, identical ones once. Hashing an item costs more than comparing it with a few others.</summary>
-    internal static ValueList<Evidence> Once(IEnumerable<Evidence> evidence)
-    {
-        ValueList<Evidence> all = ValueList.Of(evidence);
-        const int FewItems = 16;
-        if (all.Count > FewItems)
-        {
-            var seen = new HashSet<Evidence>();
-            return ValueList.Of(all.Where(seen.Add));
-        }
-
-        for (int i = 1; i < all.Count; i++)
-        {
-            for (int j = 0; j < i; j++)
-            {
-                if (all[i].Equals(all[j]))
-                {
-                    return ValueList.Of(all.Distinct());
-                }
-            }
-        }
-
-        return all;
     }
 }

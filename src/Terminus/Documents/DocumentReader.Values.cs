@@ -11,6 +11,8 @@ internal ref partial struct DocumentReader
     /// <summary>The only format of documents so far.</summary>
     private const int Format = 1;
 
+    private static readonly TextsReadBefore<string> Names = new();
+
     /// <summary>A string, which may be empty and may hold line breaks.</summary>
     internal string? ReadString(string wanted = "a string")
     {
@@ -36,7 +38,24 @@ internal ref partial struct DocumentReader
     /// <summary>A name or an id: not blank, without spaces at its ends or control characters, at most 200 characters.</summary>
     internal string? ReadName(string wanted = "a name")
     {
-        string? value = ReadString(wanted + ", a string,");
+        if (IsPlainString && Names.Find(json.ValueSpan) is { } known)
+        {
+            return known;
+        }
+
+        string? value = ReadNewName(wanted);
+        if (value is not null && IsPlainString)
+        {
+            Names.Keep(json.ValueSpan, value);
+        }
+
+        return value;
+    }
+
+    /// <summary>A name that no other document is likely to have, such as the id of a piece.</summary>
+    internal string? ReadNewName(string wanted)
+    {
+        string? value = Token == JsonTokenType.String ? ReadString() : ReadString(wanted + ", a string,");
         if (value is null)
         {
             return null;
@@ -51,6 +70,9 @@ internal ref partial struct DocumentReader
 
         return value;
     }
+
+    /// <summary>Whether the reader stands on a string without escapes, whose text is its bytes.</summary>
+    private readonly bool IsPlainString => !ended && json.TokenType == JsonTokenType.String && !json.ValueIsEscaped;
 
     private static bool IsName(string value)
     {
@@ -125,20 +147,20 @@ internal ref partial struct DocumentReader
     internal T? ReadChoice<T>(Choices<T> choices, string what)
         where T : struct, Enum
     {
-        string wanted = what + " (" + Spelling.List(choices.Words) + ")";
-        if (!Expect(JsonTokenType.String, wanted))
+        string? word = Token == JsonTokenType.String ? TextOrNull() : null;
+        T? value = word is null ? null : choices.Find(word);
+        if (value is not null)
         {
-            return null;
+            return value;
         }
 
-        string? word = TextOrNull();
-        T? value = word is null ? null : choices.Find(word);
-        if (value is null)
+        string wanted = what + " (" + Spelling.List(choices.Words) + ")";
+        if (Expect(JsonTokenType.String, wanted))
         {
             Report("Found " + Found() + " where " + wanted + " is wanted." + (word is null ? "" : Spelling.Suggest(word, choices.Words)));
         }
 
-        return value;
+        return null;
     }
 
     /// <summary>The member <c>format</c>: 1, or a higher one, which is refused by name.</summary>

@@ -54,7 +54,7 @@ internal ref partial struct DocumentReader
         start = utf8.Length >= 3 && utf8[0] == 0xEF && utf8[1] == 0xBB && utf8[2] == 0xBF ? 3 : 0;
         json = new Utf8JsonReader(utf8.Slice(start), new JsonReaderOptions { MaxDepth = MaxDepth });
         position = new TextPosition(utf8, start);
-        frames = new Frame[8];
+        frames = new Frame[4];
         if (utf8.Length > MaxLength)
         {
             ended = true;
@@ -81,9 +81,10 @@ internal ref partial struct DocumentReader
     /// <summary>Enters the object the reader stands on, or reports and skips what is none.</summary>
     internal bool OpenObject(MemberNames names)
     {
-        if (!Expect(JsonTokenType.StartObject, names.What + ", an object in { },"))
+        // What is wanted is put into words only where it is not there.
+        if (Token != JsonTokenType.StartObject)
         {
-            return false;
+            return Expect(JsonTokenType.StartObject, names.What + ", an object in { },");
         }
 
         Push(new Frame { Names = names, Start = Offset, Index = -1 });
@@ -138,9 +139,9 @@ internal ref partial struct DocumentReader
     /// <param name="what">What the list holds, in the plural: "marks".</param>
     internal bool OpenArray(string what)
     {
-        if (!Expect(JsonTokenType.StartArray, "a list of " + what + " in [ ]"))
+        if (Token != JsonTokenType.StartArray)
         {
-            return false;
+            return Expect(JsonTokenType.StartArray, "a list of " + what + " in [ ]");
         }
 
         Push(new Frame { Start = Offset, Index = -1 });

@@ -68,6 +68,8 @@ public sealed record EvidenceDate
         return new EvidenceDate(date.Window ?? DateWindow.Any, date.IsApproximate, date.IsUncertain);
     }
 
+    internal static EvidenceDate? FromOrNull(EdtfDate? date) => date is null ? null : From(date);
+
     /// <summary>Reads an EDTF expression, such as <c>1955~</c> or <c>1961-07-11</c>.</summary>
     /// <param name="edtf">The expression.</param>
     /// <exception cref="EdtfException">The text is not EDTF; the exception says where and why.</exception>

@@ -6,24 +6,28 @@ namespace Terminus;
 /// </summary>
 internal ref struct NestedWindows
 {
-    private readonly StatedDays into;
+    // Most items state two or three windows.
+    private const int Usual = 3;
+
     private readonly double cap;
+    private StatedDay[] stated;
+    private int count;
     private int low;
     private int high;
     private double confidence;
 
-    /// <summary>Starts an item in <paramref name="into"/>, with no confidence above <paramref name="cap"/>.</summary>
-    internal NestedWindows(StatedDays into, double cap)
+    /// <summary>Starts an item, with no confidence above <paramref name="cap"/>.</summary>
+    internal NestedWindows(double cap)
     {
-        this.into = into;
         this.cap = cap;
+        stated = new StatedDay[Usual];
         low = int.MinValue;
         high = int.MaxValue;
         confidence = 1;
     }
 
     /// <summary>States the window from one day to another, where <see cref="DayNumber.Open"/> is an open end.</summary>
-    internal void State(int firstDay, int lastDay, double stated)
+    internal void State(int firstDay, int lastDay, double atLeast)
     {
         int from = Math.Max(low, firstDay == DayNumber.Open ? int.MinValue : firstDay);
         int to = Math.Min(high, lastDay == DayNumber.Open ? int.MaxValue : lastDay);
@@ -32,7 +36,7 @@ internal ref struct NestedWindows
             return;
         }
 
-        double capped = Math.Min(Math.Min(stated, cap), confidence);
+        double capped = Math.Min(Math.Min(atLeast, cap), confidence);
         if (capped <= 0 || (from == low && to == high))
         {
             return;
@@ -41,8 +45,16 @@ internal ref struct NestedWindows
         low = from;
         high = to;
         confidence = capped;
-        into.Add(from, to, capped);
+        if (count == stated.Length)
+        {
+            Array.Resize(ref stated, count * 2);
+        }
+
+        stated[count++] = new StatedDay(from, to, capped);
     }
+
+    /// <summary>The windows of the item.</summary>
+    internal readonly StatedDay[] ToArray() => count == stated.Length ? stated : count == 0 ? [] : stated.AsSpan(0, count).ToArray();
 
     /// <summary>The same rules on public windows; <paramref name="keepAny"/> keeps a first window that is any date.</summary>
     internal static List<StatedWindow> Cut(IEnumerable<StatedWindow> windows, bool keepAny = false)

@@ -9,12 +9,16 @@ internal readonly struct StatedDay(int low, int high, double confidence)
 
     internal double Confidence { get; } = confidence;
 
-    /// <summary>The windows of one item, widest first.</summary>
-    internal static ReadOnlySpan<StatedDay> Of(Evidence item, Assumptions house)
+    /// <summary>Windows as public values.</summary>
+    internal static ValueList<StatedWindow> ToWindows(ReadOnlySpan<StatedDay> days)
     {
-        var days = new StatedDays(1);
-        item.StateInto(days, house);
-        return days[0];
+        var result = new StatedWindow[days.Length];
+        for (int i = 0; i < days.Length; i++)
+        {
+            result[i] = new StatedWindow(DateWindow.OfBounds(days[i].Low, days[i].High), days[i].Confidence);
+        }
+
+        return ValueList<StatedWindow>.Owning(result);
     }
 }
 
@@ -72,16 +76,17 @@ internal sealed class StatedDays
         starts[++Items] = windowCount;
     }
 
-    /// <summary>The windows of one item as public values.</summary>
-    internal StatedWindow[] ToWindows(int item)
+    /// <summary>Adds the windows of one more item, and closes it.</summary>
+    internal void AddItem(ReadOnlySpan<StatedDay> item)
     {
-        ReadOnlySpan<StatedDay> days = this[item];
-        var result = new StatedWindow[days.Length];
-        for (int i = 0; i < days.Length; i++)
+        int count = windowCount + item.Length;
+        if (count > windows.Length)
         {
-            result[i] = new StatedWindow(DateWindow.OfBounds(days[i].Low, days[i].High), days[i].Confidence);
+            Array.Resize(ref windows, Math.Max(count, windows.Length * 2));
         }
 
-        return result;
+        item.CopyTo(windows.AsSpan(windowCount));
+        windowCount = count;
+        Close();
     }
 }

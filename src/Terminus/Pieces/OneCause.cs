@@ -12,78 +12,41 @@ namespace Terminus;
 internal static class OneCause
 {
     /// <summary>The items of one dating with each cause once, in the order of the first of each.</summary>
-    internal static List<Evidence> Merge(IEnumerable<Evidence> items, ReferenceSet reference, Assumptions house)
+    internal static ValueList<Evidence> Merge(ValueList<Evidence> items, ReferenceSet reference, Assumptions house)
     {
-        List<Evidence> merged = [.. Dating.Once(items)];
-        if (merged.Count <= 1)
-        {
-            return merged;
-        }
-
-        merged = Group(merged, CarriedKey, group => Newest(group, reference, house));
-        merged = MarksWithTheirFeatures(merged, reference);
-        merged = Group(merged, EntryKey, group => First(group, reference));
-        merged = Group(merged, item => QuestionKey(item, reference), group => BothAnswers(group, reference));
-        return Opinions(merged);
-    }
-
-    // Replaces each group of items with one key by one item, in the place of its first.
-    private static List<Evidence> Group(List<Evidence> items, Func<Evidence, string?> keyOf, Func<List<Evidence>, Evidence> merge)
-    {
-        string?[] keys = [.. items.Select(keyOf)];
-        if (!HasTwice(keys))
+        SharedCauses shared = SharedCause.Among(items.Span, reference);
+        if (shared == SharedCauses.None)
         {
             return items;
         }
 
-        var result = new List<Evidence>(items.Count);
-        var places = new Dictionary<string, (int Place, List<Evidence> Members)>(StringComparer.Ordinal);
-        for (int i = 0; i < items.Count; i++)
+        KeptEvidence kept = KeptEvidence.Of(reference, house);
+        List<Evidence> merged = [.. (shared & SharedCauses.Everything) != 0 ? DistinctItems.Of(items) : items];
+        if ((shared & SharedCauses.Carrier) != 0)
         {
-            Evidence item = items[i];
-            if (keys[i] is not { } key)
-            {
-                result.Add(item);
-            }
-            else if (places.TryGetValue(key, out (int Place, List<Evidence> Members) group))
-            {
-                group.Members.Add(item);
-            }
-            else
-            {
-                places[key] = (result.Count, [item]);
-                result.Add(item);
-            }
+            merged = CauseGroups.Merge(merged, CauseKey.Carried, kept, members => Newest(members, reference, house));
         }
 
-        foreach ((int place, List<Evidence> members) in places.Values)
+        if ((shared & SharedCauses.Patent) != 0)
         {
-            result[place] = members.Count == 1 ? members[0] : merge(members);
+            merged = MarksWithTheirFeatures(merged, reference);
         }
 
-        return result;
+        if ((shared & SharedCauses.Entry) != 0)
+        {
+            // One entry on two parts speaks for the whole piece, and may then answer a question together with others that do.
+            merged = CauseGroups.Merge(merged, CauseKey.Entry, kept, members => First(members, reference));
+            shared |= SharedCause.Among([.. merged], reference);
+        }
+
+        if ((shared & SharedCauses.Question) != 0)
+        {
+            merged = CauseGroups.Merge(merged, item => CauseKey.Question(item, reference), kept, members => BothAnswers(members, reference));
+        }
+
+        // Opinions that are made silent can become identical.
+        return (shared & SharedCauses.Ground) != 0 ? DistinctItems.Of(ValueList.Of(Opinions(merged))) : ValueList.Of(merged);
     }
-
-    private static bool HasTwice(string?[] keys)
-    {
-        const int FewKeys = 16;
-        if (keys.Length > FewKeys)
-        {
-            return true;
-        }
-
-        for (int i = 1; i < keys.Length; i++)
-        {
-            if (keys[i] is not null && Array.IndexOf(keys, keys[i], 0, i) >= 0)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static string? CarriedKey(Evidence item) => item is RightEvidence ? item.Kind + "\n" + item.Part : null;
 
     private static Evidence Newest(List<Evidence> members, ReferenceSet reference, Assumptions house)
     {
@@ -102,25 +65,11 @@ internal static class OneCause
 
     private static List<Evidence> MarksWithTheirFeatures(List<Evidence> items, ReferenceSet reference)
     {
-        if (!items.Exists(item => item is FeatureSeen))
-        {
-            return items;
-        }
-
         List<Evidence> result = [.. items];
         for (int i = 0; i < result.Count; i++)
         {
-            if (result[i] is not (PatentIssued or PatentPending))
-            {
-                continue;
-            }
-
             Evidence mark = result[i];
-            List<Evidence> features =
-            [
-                .. result.OfType<FeatureSeen>().Where(f => SamePart(f, mark)
-                    && reference.Feature(f.Feature) is { } entry && entry.Patents.Any(mark.Entries.Contains)),
-            ];
+            List<Evidence> features = [.. result.OfType<FeatureSeen>().Where(f => SharedCause.IsMarkOf(mark, f, reference))];
             if (features.Count > 0)
             {
                 result[i] = Standing(mark, [mark, .. features], item => new Reason("pieces.feature-of-patent", "what", EvidenceName.Thing(item, reference)));
@@ -132,27 +81,10 @@ internal static class OneCause
         return result;
     }
 
-    private static bool SamePart(Evidence one, Evidence other)
-        => one.Part is null || other.Part is null || string.Equals(one.Part, other.Part, StringComparison.Ordinal);
-
-    private static string? EntryKey(Evidence item) => item switch
-    {
-        FeatureSeen feature when feature.StatesSomething => "entry\n" + feature.Feature,
-        SubjectShown subject => "entry\n" + subject.Subject,
-        MarkInUse mark when mark.Entries.Count > 0 => "entry\n" + mark.Entries[0],
-        MakerActive maker => "maker\n" + maker.Maker + "\n" + maker.From + "\n" + maker.Until,
-        _ => null,
-    };
-
     // The same entry on two parts speaks for the piece, not for one of them.
     private static Evidence First(List<Evidence> members, ReferenceSet reference)
         => Standing(members[0], members, item => new Reason("pieces.same-entry", "what", EvidenceName.Thing(item, reference), "part", item.Part ?? ""))
             is var standing && members.TrueForAll(m => m.Part == standing.Part) ? standing : standing with { Part = null };
-
-    private static string? QuestionKey(Evidence item, ReferenceSet reference)
-        => item is FeatureSeen { StatesSomething: true } feature && reference.Feature(feature.Feature)?.Question is { } question
-            ? question + "\n" + feature.Part
-            : null;
 
     // Two answers to one question: at least one of them is wrong, so the item is as wide as both and as sure as the weaker.
     private static Evidence BothAnswers(List<Evidence> members, ReferenceSet reference)
@@ -183,11 +115,6 @@ internal static class OneCause
 
     private static List<Evidence> Opinions(List<Evidence> items)
     {
-        if (!items.Exists(item => item is Opinion))
-        {
-            return items;
-        }
-
         var result = new List<Evidence>(items);
         var entries = new HashSet<string>(items.Where(i => i is not Opinion).SelectMany(i => i.Entries), StringComparer.Ordinal);
         foreach (Opinion opinion in items.OfType<Opinion>().OrderByDescending(o => o.Windows.Count == 0 ? 0 : o.Windows[0].Confidence).ToList())

@@ -3,14 +3,14 @@ namespace Terminus;
 /// <summary>The dating of one part, from its own items and those of no part.</summary>
 public sealed record PartDating
 {
-    internal PartDating(string part, bool original, string? why, Dating dating, double confidence)
+    internal PartDating(string part, bool original, string? why, Dating dating, DatedInterval? interval, DatedInterval? likely)
     {
         Part = part;
         Original = original;
         Why = why;
         Dating = dating;
-        Interval = dating.Interval(confidence);
-        Likely = dating.Interval(Dating.LikelyLevel, Interval);
+        Interval = interval;
+        Likely = likely;
     }
 
     /// <summary>The part.</summary>

@@ -9,19 +9,22 @@ public sealed class PieceDating
     /// <summary>The level of the interval where none is asked for.</summary>
     public const double UsualConfidence = 0.9;
 
+    // What nobody means well with stays cheap: so many observations are looked at, and so many parts are dated.
+    private const int MostObserved = 1024;
+    private const int MostParts = 256;
+
     private PieceDating(
-        Piece piece, Dating whole, IEnumerable<PartDating> parts, IEnumerable<Evidence> leftOut, IEnumerable<DocumentProblem> problems, ReferenceSet reference,
-        double confidence)
+        Piece piece, Dating whole, ValueList<PartDating> parts, ValueList<Evidence> leftOut, ValueList<DocumentProblem> problems, ReferenceSet reference,
+        double confidence, DatedInterval? interval, DatedInterval? likely)
     {
         Piece = piece;
         Dating = whole;
-        Parts = ValueList.Of(parts);
-        LeftOut = ValueList.Of(leftOut);
-        Problems = ValueList.Of(problems);
+        Parts = parts;
+        LeftOut = leftOut;
+        Problems = problems;
         Reference = reference;
         Confidence = confidence;
-        Interval = whole.Interval(confidence);
-        Likely = whole.Interval(Dating.LikelyLevel, Interval);
+        (Interval, Likely) = (interval, likely);
     }
 
     /// <summary>The piece as described.</summary>
@@ -88,53 +91,87 @@ public sealed class PieceDating
 
         reference ??= ReferenceSet.BuiltIn;
         assumptions ??= Assumptions.House;
-        (List<Evidence> items, List<DocumentProblem> problems) = PieceEvidence.Of(piece, reference, assumptions);
-        problems.InsertRange(0, read.Problems);
-        var notOriginal = new HashSet<string>(piece.Parts.Where(p => !p.Original).Select(p => p.Part), StringComparer.Ordinal);
-        bool IsLeftOut(Evidence item) => item.Part is not null && notOriginal.Contains(item.Part);
-
-        Dating DateItems(IEnumerable<Evidence> chosen, bool report)
+        (List<Evidence> found, List<DocumentProblem>? problems) = PieceEvidence.Of(piece, reference, assumptions);
+        if (found.Count > MostObserved)
         {
-            List<Evidence> merged = OneCause.Merge(chosen, reference, assumptions);
-            if (report)
-            {
-                AddContradictoryAnswers(merged, reference, problems);
-                AddTooMany(merged, problems);
-            }
-
-            return Dating.Of(merged.Take(WindowEnds.MostItems), asOf, assumptions);
+            AddLimit(problems ??= [], found.Count, "items of evidence", MostObserved, "looked at");
+            found.RemoveRange(MostObserved, found.Count - MostObserved);
         }
 
-        Dating whole = DateItems(items.Where(item => !IsLeftOut(item)), report: true);
+        var items = new ItemsByPart(piece.Parts, ValueList.Of(found));
+        if (items.Parts.Count > MostParts)
+        {
+            AddLimit(problems ??= [], items.Parts.Count, "parts with evidence", MostParts, "dated");
+        }
 
-        // A part that shows everything there is has the answer of the whole.
-        Dating DatePart(string part)
-            => notOriginal.Count == 0 && items.TrueForAll(item => IsOfPart(item, part))
-                ? whole
-                : DateItems(items.Where(item => IsOfPart(item, part)), report: false);
+        ValueList<Evidence> merged = OneCause.Merge(items.Whole, reference, assumptions);
+        if (!ReferenceEquals(merged, items.Whole) || merged.Count > WindowEnds.MostItems)
+        {
+            AddContradictoryAnswers(merged, reference, problems ??= []);
+            if (merged.Count > WindowEnds.MostItems)
+            {
+                AddLimit(problems, merged.Count, "items of evidence", WindowEnds.MostItems, "combined");
+            }
+        }
 
-        List<PartDating> parts =
-        [
-            .. PartsWithEvidence(piece, items).Select(part => new PartDating(
-                part,
-                !notOriginal.Contains(part),
-                piece.Parts.FirstOrDefault(p => string.Equals(p.Part, part, StringComparison.Ordinal))?.Why,
-                DatePart(part),
-                confidence)),
-        ];
-        List<Evidence> leftOut = notOriginal.Count == 0 ? [] : OneCause.Merge(items.Where(IsLeftOut), reference, assumptions);
-        return new PieceDating(piece, whole, parts, leftOut, problems, reference, confidence);
+        int today = DayNumber.Of(asOf);
+        Dating whole = DateItems(merged, today, assumptions);
+        (DatedInterval? interval, DatedInterval? likely) = Answers(whole, confidence);
+        var parts = new PartDating[Math.Min(items.Parts.Count, MostParts)];
+        for (int i = 0; i < parts.Length; i++)
+        {
+            string part = items.Parts[i];
+            ValueList<Evidence> ofPart = items.OfPart(part);
+            (bool isOriginal, string? why) = (items.IsOriginal(part), WhyNot(piece, part));
+            if (ReferenceEquals(ofPart, items.Whole))
+            {
+                // A part that shows everything there is has the answer of the whole.
+                parts[i] = new PartDating(part, isOriginal, why, whole, interval, likely);
+                continue;
+            }
+
+            Dating dating = DateItems(OneCause.Merge(ofPart, reference, assumptions), today, assumptions);
+            (DatedInterval? intervalOfPart, DatedInterval? likelyOfPart) = Answers(dating, confidence);
+            parts[i] = new PartDating(part, isOriginal, why, dating, intervalOfPart, likelyOfPart);
+        }
+
+        return new PieceDating(
+            piece,
+            whole,
+            ValueList<PartDating>.Owning(parts),
+            OneCause.Merge(items.LeftOut, reference, assumptions),
+            problems is null ? ValueList.Of(read.Problems) : ValueList.Of(read.Problems.Concat(problems)),
+            reference,
+            confidence,
+            interval,
+            likely);
     }
 
-    private static bool IsOfPart(Evidence item, string part) => item.Part is null || string.Equals(item.Part, part, StringComparison.Ordinal);
-
-    private static IEnumerable<string> PartsWithEvidence(Piece piece, List<Evidence> items)
+    private static (DatedInterval? Interval, DatedInterval? Likely) Answers(Dating dating, double confidence)
     {
-        var shown = new HashSet<string>(items.Select(i => i.Part).OfType<string>(), StringComparer.Ordinal);
-        return piece.Parts.Select(p => p.Part).Where(shown.Contains).Concat(items.Select(i => i.Part).OfType<string>()).Distinct(StringComparer.Ordinal);
+        DatedInterval? interval = dating.Interval(confidence);
+        return (interval, dating.Interval(Dating.LikelyLevel, interval));
     }
 
-    private static void AddContradictoryAnswers(List<Evidence> merged, ReferenceSet reference, List<DocumentProblem> problems)
+    // No more are combined than the engine takes.
+    private static Dating DateItems(ValueList<Evidence> merged, int today, Assumptions assumptions)
+        => Dating.OfDistinct(
+            merged.Count > WindowEnds.MostItems ? ValueList.Of(merged.Take(WindowEnds.MostItems)) : merged, today, assumptions);
+
+    private static string? WhyNot(Piece piece, string part)
+    {
+        for (int i = 0; i < piece.Parts.Count; i++)
+        {
+            if (string.Equals(piece.Parts[i].Part, part, StringComparison.Ordinal))
+            {
+                return piece.Parts[i].Why;
+            }
+        }
+
+        return null;
+    }
+
+    private static void AddContradictoryAnswers(ValueList<Evidence> merged, ReferenceSet reference, List<DocumentProblem> problems)
     {
         foreach (Evidence item in merged.Where(i => i.Reasons.Any(r => r.Rule == "pieces.two-answers")))
         {
@@ -146,12 +183,6 @@ public sealed class PieceDating
         }
     }
 
-    private static void AddTooMany(List<Evidence> merged, List<DocumentProblem> problems)
-    {
-        if (merged.Count > WindowEnds.MostItems)
-        {
-            problems.Add(new DocumentProblem(
-                $"The piece has {merged.Count} items of evidence; the first {WindowEnds.MostItems} were combined."));
-        }
-    }
+    private static void AddLimit(List<DocumentProblem> problems, int count, string what, int most, string done)
+        => problems.Add(new DocumentProblem($"The piece has {DateText.Digits(count)} {what}; the first {DateText.Digits(most)} were {done}."));
 }

@@ -6,27 +6,34 @@ internal sealed partial class PieceEvidence
     private void AddMark(PieceMark mark, EntryPath path)
     {
         PatentEntry? named = Named(mark, path);
-        Inscription? inscription = mark.Text is null ? null : Inscription.Read(mark.Text, registers);
-        bool pending = inscription?.Marks.Any(m => m.Kind is MarkKind.Pending or MarkKind.DesignPending) ?? false;
+        StampEvidence? stamp = mark.Text is null ? null : kept.Stamp(mark.Text, mark.Part, reference);
         if (named is not null)
         {
-            AddPatent(named, mark.Part, pending, path);
+            AddPatent(named, mark.Part, stamp is { IsPending: true }, path);
         }
 
-        if (inscription is null)
+        if (stamp is null)
         {
             return;
         }
 
-        foreach (Evidence item in MarkEvidence.Of(inscription, mark.Part, null))
+        // The patent that the mark names stands for what its text says of patents.
+        foreach (Evidence item in stamp.Items.Span)
         {
-            AddFromText(item, named);
+            if (named is null || item is not (PatentIssued or PatentPending))
+            {
+                items.Add(item);
+            }
         }
 
-        AddKnownMarks(inscription.Text, mark.Part);
-        if (named is null && inscription.Marks.Count == 0 && LooksWorn(inscription.Text))
+        foreach (Evidence known in stamp.Known.Span)
         {
-            problems.Add(new DocumentProblem($"Nothing could be read in the mark \"{inscription.Text}\".", path + ".text"));
+            items.Add(known);
+        }
+
+        if (named is null && stamp.IsUnread)
+        {
+            Report($"Nothing could be read in the mark \"{mark.Text}\".", path + ".text");
         }
     }
 
@@ -46,75 +53,15 @@ internal sealed partial class PieceEvidence
         return named;
     }
 
-    // A mark that names its patent speaks of filing and issue; which of the two depends on whether it says "pending".
     private void AddPatent(PatentEntry patent, string? part, bool pending, EntryPath path)
     {
-        EvidenceDate? issued = ToDate(patent.Issued);
-        if (pending)
+        if (pending || patent.Issued is not null)
         {
-            items.Add(new PatentPending(
-                ToDate(patent.Filed), issued, patent.Office, patent.Right, patent.Number, part, patent.Source, [patent.Id]));
-        }
-        else if (issued is not null)
-        {
-            items.Add(new PatentIssued(
-                issued, patent.Office, patent.Right, patent.Number, part: part, source: patent.Source, entries: [patent.Id]));
+            items.Add(kept.Patent(patent, part, pending));
         }
         else
         {
-            problems.Add(new DocumentProblem($"The patent \"{patent.Id}\" has no issue date in the reference file.", path + ".patent"));
+            Report($"The patent \"{patent.Id}\" has no issue date in the reference file.", path + ".patent");
         }
     }
-
-    // The patent that the mark names stands for what its text says of patents; a patent of the reference file beats the register.
-    private void AddFromText(Evidence item, PatentEntry? named)
-    {
-        if (named is not null && item is PatentIssued or PatentPending)
-        {
-            return;
-        }
-
-        string? id = item switch
-        {
-            PatentIssued e => IdOf(e.Office, e.Right, e.Number),
-            RightRegistered e => IdOf(e.Office, e.Right, e.Number),
-            _ => null,
-        };
-        items.Add(reference.Patent(id) is { Issued: not null } known ? FromEntry(item, known) : item);
-    }
-
-    private static Evidence FromEntry(Evidence item, PatentEntry known)
-    {
-        var reasons = new List<Reason> { new("pieces.reference-beats-register", "patent", known.Id) };
-        EvidenceDate issued = EvidenceDate.From(known.Issued!);
-        return item is PatentIssued
-            ? new PatentIssued(issued, known.Office, known.Right, known.Number, part: item.Part, source: known.Source, entries: [known.Id], reasons: reasons)
-            : new RightRegistered(issued, known.Office, known.Right, known.Number, part: item.Part, source: known.Source, entries: [known.Id], reasons: reasons);
-    }
-
-    private static string? IdOf(string? office, string? right, string? number)
-        => office is null || right is null || number is null ? null : office + " " + right + " " + number;
-
-    // Marks of the user's own reference file are found by their words, whatever the case and the spacing.
-    private void AddKnownMarks(string text, string? part)
-    {
-        if (reference.Marks.Count == 0)
-        {
-            return;
-        }
-
-        string words = AsWords(text);
-        foreach (MarkEntry known in reference.Marks)
-        {
-            if (words.AsSpan().IndexOf(AsWords(known.Text).AsSpan(), StringComparison.OrdinalIgnoreCase) >= 0)
-            {
-                items.Add(new MarkInUse(known.Id, ToDate(known.From), ToDate(known.Until), known.ByLaw, known.Ended, part, known.Source, [known.Id]));
-            }
-        }
-    }
-
-    private static string AsWords(string text)
-        => " " + string.Join(" ", text.Split([' ', '\t', '\n', '\r', '/', '.', ',', '-'], StringSplitOptions.RemoveEmptyEntries)) + " ";
-
-    private static bool LooksWorn(string text) => text.Any(c => c is >= '0' and <= '9' or '?' or '[');
 }

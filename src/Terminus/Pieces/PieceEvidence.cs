@@ -9,105 +9,60 @@ internal sealed partial class PieceEvidence
     private const int MostSuggestions = 20;
 
     private readonly ReferenceSet reference;
-    private readonly RegisterSet registers = RegisterSet.BuiltIn;
     private readonly Assumptions house;
-    private readonly List<Evidence> items = [];
-    private readonly List<DocumentProblem> problems = [];
+    private readonly KeptEvidence kept;
+    private readonly List<Evidence> items;
+    private List<DocumentProblem>? problems;
 
-    private PieceEvidence(ReferenceSet reference, Assumptions house)
+    private PieceEvidence(Piece piece, ReferenceSet reference, Assumptions house)
     {
         this.reference = reference;
         this.house = house;
+        kept = KeptEvidence.Of(reference, house);
+        items = new List<Evidence>(
+            piece.Marks.Count + piece.Features.Count + piece.Subjects.Count + piece.Inscriptions.Count + piece.Records.Count + piece.Makers.Count
+                + piece.Adverts.Count + piece.Opinions.Count);
     }
 
-    /// <summary>The items of a piece in the order of its document, and what is wrong with them.</summary>
-    internal static (List<Evidence> Items, List<DocumentProblem> Problems) Of(Piece piece, ReferenceSet reference, Assumptions house)
+    /// <summary>The items of a piece in the order of its document, and what is wrong with them, null for nothing.</summary>
+    internal static (List<Evidence> Items, List<DocumentProblem>? Problems) Of(Piece piece, ReferenceSet reference, Assumptions house)
     {
-        var all = new PieceEvidence(reference, house);
-        Each(piece.Marks, ".marks", all.AddMark);
-        Each(piece.Features, ".features", all.AddFeature);
-        Each(piece.Subjects, ".subjects", all.AddSubject);
-        Each(piece.Inscriptions, ".inscriptions", all.AddInscription);
-        Each(piece.Records, ".records", all.AddRecord);
-        Each(piece.Makers, ".makers", all.AddMaker);
-        all.AddAdverts(piece);
-        Each(piece.Opinions, ".opinions", all.AddOpinion);
+        var all = new PieceEvidence(piece, reference, house);
+        all.Each(piece.Marks, ".marks", static (all, mark, path) => all.AddMark(mark, path));
+        all.Each(piece.Features, ".features", static (all, feature, path) => all.AddFeature(feature, path));
+        all.Each(piece.Subjects, ".subjects", static (all, subject, path) => all.AddSubject(subject, path));
+        all.Each(piece.Inscriptions, ".inscriptions", static (all, inscription, _) => all.AddInscription(inscription));
+        all.Each(piece.Records, ".records", static (all, record, _) => all.AddRecord(record));
+        all.Each(piece.Makers, ".makers", static (all, maker, path) => all.AddMaker(maker, path));
+        all.AddAdverts(piece.Adverts);
+        all.Each(piece.Opinions, ".opinions", static (all, opinion, path) => all.AddOpinion(opinion, path));
         return (all.items, all.problems);
     }
 
-    private static void Each<T>(IReadOnlyList<T> list, string member, Action<T, EntryPath> add)
+    private void Each<T>(IReadOnlyList<T> list, string member, Action<PieceEvidence, T, EntryPath> add)
     {
         for (int i = 0; i < list.Count; i++)
         {
-            add(list[i], new EntryPath(member, i));
+            add(this, list[i], new EntryPath(member, i));
         }
     }
 
     private void AddFeature(PieceFeature feature, EntryPath path)
     {
-        if (reference.Feature(feature.Feature) is not { } entry)
+        if (reference.Feature(feature.Feature) is { } entry)
         {
-            if (Lexicon.BuiltIn.Find(feature.Feature) is { } wording)
-            {
-                items.Add(feature.Absent ? Absent(feature, wording.Id, wording.Source) : wording.ToEvidence(feature.Part, wording.Source));
-                return;
-            }
-
+            items.Add(feature.Absent ? kept.Absent(entry, feature.Part) : kept.Feature(entry, feature.Part, reference));
+        }
+        else if (Lexicon.BuiltIn.Find(feature.Feature) is { } wording)
+        {
+            items.Add(feature.Absent
+                ? EntryEvidence.OfAbsent(feature.Feature, wording.Id, feature.Part, wording.Source)
+                : wording.ToEvidence(feature.Part, wording.Source));
+        }
+        else
+        {
             Unknown("feature", feature.Feature, path + ".feature", reference.Features.Select(f => f.Id));
-            return;
         }
-
-        if (feature.Absent)
-        {
-            items.Add(Absent(feature, entry.Name, entry.Source));
-            return;
-        }
-
-        (EvidenceDate? introduced, Reason? why) = Introduced(entry);
-        items.Add(new FeatureSeen(
-            entry.Id,
-            introduced,
-            ToDate(entry.Common),
-            ToDate(entry.Fading),
-            ToDate(entry.Gone),
-            entry.CountsAs,
-            entry.GradeCounted,
-            entry.IsEndedByFact,
-            feature.Part,
-            entry.Source,
-            [entry.Id],
-            why is null ? null : [why]));
-    }
-
-    private static FeatureSeen Absent(PieceFeature feature, string name, string? source)
-        => new(
-            feature.Feature,
-            part: feature.Part,
-            source: source,
-            entries: [feature.Feature],
-            reasons: [new Reason("pieces.feature-absent", "feature", name)]);
-
-    // A feature that a patent introduced counts from the year of its filing where that is known: pending examples exist.
-    private (EvidenceDate? Introduced, Reason? Why) Introduced(FeatureEntry entry)
-    {
-        EvidenceDate? introduced = ToDate(entry.Introduced);
-        if (entry.CountsAs != EvidenceBasis.Patent)
-        {
-            return (introduced, null);
-        }
-
-        PatentEntry? first = entry.Patents
-            .Select(id => reference.Patent(id))
-            .Where(p => p?.Filed?.Window is { FirstDay: not DayNumber.Open })
-            .OrderBy(p => p!.Filed!.Window!.Value.FirstDay)
-            .FirstOrDefault();
-        if (first?.Filed?.Window is not { } filed || (introduced is not null && introduced.FirstDay(house) <= filed.FirstDay))
-        {
-            return (introduced, null);
-        }
-
-        int year = DayNumber.Year(filed.FirstDay);
-        return (EvidenceDate.InYear(year), new Reason("pieces.from-filing-year", "patent", first.Id, "year", DateText.Digits(year)));
     }
 
     private void AddSubject(PieceSubject subject, EntryPath path)
@@ -115,22 +70,21 @@ internal sealed partial class PieceEvidence
         if (reference.Feature(subject.Subject) is not { } entry)
         {
             Unknown("subject", subject.Subject, path + ".subject", reference.Features.Where(f => f.Id.StartsWith("sub.", StringComparison.Ordinal)).Select(f => f.Id));
-            return;
         }
-
-        if (ToDate(entry.Introduced) is not { } firstExisted)
+        else if (entry.Introduced is null)
         {
-            problems.Add(new DocumentProblem($"The subject \"{entry.Id}\" has no date in the reference file, so it says nothing.", path + ".subject"));
-            return;
+            Report($"The subject \"{entry.Id}\" has no date in the reference file, so it says nothing.", path + ".subject");
         }
-
-        items.Add(new SubjectShown(entry.Id, firstExisted, entry.GradeCounted, subject.Part, entry.Source, [entry.Id]));
+        else
+        {
+            items.Add(kept.Subject(entry, subject.Part));
+        }
     }
 
-    private void AddInscription(PieceInscription inscription, EntryPath path)
+    private void AddInscription(PieceInscription inscription)
         => items.Add(new DateInscribed(EvidenceDate.From(inscription.Date), inscription.Purpose, inscription.Text, inscription.Part));
 
-    private void AddRecord(PieceRecord record, EntryPath path)
+    private void AddRecord(PieceRecord record)
         => items.Add(new KnownBy(EvidenceDate.From(record.Date), record.What, record.BoughtNew, record.Part, record.What));
 
     private void AddMaker(PieceMaker maker, EntryPath path)
@@ -141,15 +95,22 @@ internal sealed partial class PieceEvidence
             return;
         }
 
-        (EdtfDate? from, EdtfDate? until) = (entry.From, entry.Until);
-        foreach ((string? written, IReadOnlyList<MakerDetail> known, string member) in new[]
+        if (maker.Form is null && maker.Address is null)
         {
-            (maker.Form, entry.Forms, "form"), (maker.Address, entry.Addresses, "address"),
-        })
+            items.Add(kept.Maker(entry, maker.Part));
+            return;
+        }
+
+        (EdtfDate? from, EdtfDate? until) = (entry.From, entry.Until);
+        Narrow(maker.Form, entry.Forms, "form");
+        Narrow(maker.Address, entry.Addresses, "address");
+        items.Add(EntryEvidence.OfMaker(entry, from, until, maker.Part));
+
+        void Narrow(string? written, IReadOnlyList<MakerDetail> known, string member)
         {
             if (written is null)
             {
-                continue;
+                return;
             }
 
             if (known.FirstOrDefault(d => string.Equals(d.Text, written, StringComparison.OrdinalIgnoreCase)) is { } detail)
@@ -161,29 +122,38 @@ internal sealed partial class PieceEvidence
                 Unknown(member + " of \"" + entry.Id + "\"", written, path + "." + member, known.Select(d => d.Text));
             }
         }
-
-        items.Add(new MakerActive(entry.Id, ToDate(from), ToDate(until), maker.Part, entry.Source, [entry.Id]));
     }
 
     // Advertisements of one model are one item, first to last.
-    private void AddAdverts(Piece piece)
+    private void AddAdverts(IReadOnlyList<PieceAdvert> adverts)
     {
-        foreach (IGrouping<(string? Model, string? Part), PieceAdvert> model in piece.Adverts.GroupBy(a => (a.Model, a.Part)))
+        if (adverts.Count == 1)
         {
-            List<AdvertEntry> known = model.Key.Model is null ? [] : [.. reference.Adverts.Where(a => a.Date is not null && string.Equals(a.Model, model.Key.Model, StringComparison.Ordinal))];
-            List<EvidenceDate> dates = [.. model.Select(a => EvidenceDate.From(a.Date)).Concat(known.Select(a => EvidenceDate.From(a.Date!)))];
-            EvidenceDate first = dates.OrderBy(d => d.Outer.Low).First();
-            EvidenceDate last = dates.OrderByDescending(d => d.Outer.High).First();
-            string what = string.Join("; ", model.Select(a => a.What).Concat(known.Select(a => a.What)).OfType<string>().Distinct(StringComparer.Ordinal));
-            items.Add(new ModelAdvertised(
-                first,
-                last == first ? null : last,
-                what.Length == 0 ? null : what,
-                model.Key.Part,
-                what.Length == 0 ? null : what,
-                known.Select(a => a.Id),
-                dates.Count > 1 ? [new Reason("pieces.adverts-merged", "count", DateText.Digits(dates.Count))] : null));
+            AddModel(adverts, adverts[0].Model, adverts[0].Part);
+            return;
         }
+
+        foreach (IGrouping<(string? Model, string? Part), PieceAdvert> model in adverts.GroupBy(a => (a.Model, a.Part)))
+        {
+            AddModel([.. model], model.Key.Model, model.Key.Part);
+        }
+    }
+
+    private void AddModel(IReadOnlyList<PieceAdvert> shown, string? model, string? part)
+    {
+        IEnumerable<AdvertEntry> known = model is null ? [] : reference.AdvertsOfModel(model);
+        List<EvidenceDate> dates = [.. shown.Select(a => EvidenceDate.From(a.Date)), .. known.Select(a => EvidenceDate.From(a.Date!))];
+        EvidenceDate first = dates.OrderBy(d => d.Outer.Low).First();
+        EvidenceDate last = dates.OrderByDescending(d => d.Outer.High).First();
+        string what = string.Join("; ", shown.Select(a => a.What).Concat(known.Select(a => a.What)).OfType<string>().Distinct(StringComparer.Ordinal));
+        items.Add(new ModelAdvertised(
+            first,
+            last == first ? null : last,
+            what.Length == 0 ? null : what,
+            part,
+            what.Length == 0 ? null : what,
+            known.Select(a => a.Id),
+            dates.Count > 1 ? [new Reason("pieces.adverts-merged", "count", DateText.Digits(dates.Count))] : null));
     }
 
     private void AddOpinion(PieceOpinion opinion, EntryPath path)
@@ -192,8 +162,8 @@ internal sealed partial class PieceEvidence
         for (int i = 0; i < opinion.Windows.Count; i++)
         {
             PieceWindow written = opinion.Windows[i];
-            EvidenceDate? notBefore = ToDate(written.NotBefore);
-            EvidenceDate? notAfter = ToDate(written.NotAfter);
+            EvidenceDate? notBefore = EvidenceDate.FromOrNull(written.NotBefore);
+            EvidenceDate? notAfter = EvidenceDate.FromOrNull(written.NotAfter);
             int first = notBefore?.FirstDay(house) ?? DayNumber.Open;
             int last = notAfter?.LastDay(house) ?? DayNumber.Open;
             bool uncertain = notBefore is { IsUncertain: true } || notAfter is { IsUncertain: true };
@@ -204,16 +174,16 @@ internal sealed partial class PieceEvidence
             }
             else
             {
-                problems.Add(new DocumentProblem(
-                    $"The window starts {DateText.Iso(first)}, after its end {DateText.Iso(last)}; it is left out.", path + ".windows[" + DateText.Digits(i) + "]"));
+                Report(
+                    $"The window starts {DateText.Iso(first)}, after its end {DateText.Iso(last)}; it is left out.", path + ".windows[" + DateText.Digits(i) + "]");
             }
         }
 
         if (!NestedWindows.AreNested(windows))
         {
-            problems.Add(new DocumentProblem(
+            Report(
                 "The windows are not nested: each must lie in the one before it, with no higher confidence. Each was cut to the one before it.",
-                path + ".windows"));
+                path + ".windows");
         }
 
         items.Add(new Opinion(windows, opinion.By, opinion.RestsOn, opinion.Label, opinion.Part, opinion.By));
@@ -221,10 +191,10 @@ internal sealed partial class PieceEvidence
 
     // Only the first few get a suggestion: looking for one takes time, and a list of strangers needs none.
     private void Unknown(string what, string id, string path, IEnumerable<string> known)
-        => problems.Add(new DocumentProblem(
-            $"The {what} \"{id}\" is not in the reference file.{(problems.Count < MostSuggestions ? Spelling.Suggest(id, known) : "")}", path));
+        => Report(
+            $"The {what} \"{id}\" is not in the reference file.{((problems?.Count ?? 0) < MostSuggestions ? Spelling.Suggest(id, known) : "")}", path);
 
-    private static EvidenceDate? ToDate(EdtfDate? date) => date is null ? null : EvidenceDate.From(date);
+    private void Report(string message, string path) => (problems ??= []).Add(new DocumentProblem(message, path));
 
     private static EdtfDate? Later(EdtfDate? one, EdtfDate? other)
         => other?.Window is { } b && (one?.Window is not { } a || b.Low > a.Low) ? other : one;

@@ -184,7 +184,7 @@ internal static partial class PieceReader
 
     private static PieceOpinion? ReadOpinion(ref DocumentReader reader)
     {
-        (List<PieceWindow>? windows, string? by, List<string>? restsOn, string? label, string? part) = (null, null, null, null, null);
+        (ValueList<PieceWindow>? windows, string? by, List<string>? restsOn, string? label, string? part) = (null, null, null, null, null);
         if (!reader.OpenObject(PieceWords.Opinion))
         {
             return null;

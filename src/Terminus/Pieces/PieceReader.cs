@@ -77,7 +77,7 @@ internal static partial class PieceReader
             switch (member)
             {
                 case "format": reader.ReadFormat(); break;
-                case "id": id = reader.ReadName("an id"); break;
+                case "id": id = reader.ReadNewName("an id"); break;
                 case "title": piece.Title = reader.ReadString(); break;
                 case "object": piece.ObjectKind = reader.ReadName("a kind of object"); break;
                 case "stated": piece.Stated = reader.ReadEdtf(); break;
@@ -97,22 +97,34 @@ internal static partial class PieceReader
         return id is null ? null : piece.ToPiece(id);
     }
 
-    private static List<T> ReadList<T>(ref DocumentReader reader, string what, Reader<T> read)
+    private static ValueList<T> ReadList<T>(ref DocumentReader reader, string what, Reader<T> read)
         where T : class
     {
-        var items = new List<T>();
+        // Most lists have one or two entries.
+        T[] items = [];
+        int count = 0;
         if (reader.OpenArray(what))
         {
             while (reader.NextItem())
             {
                 if (read(ref reader) is { } item)
                 {
-                    items.Add(item);
+                    if (count == items.Length)
+                    {
+                        Array.Resize(ref items, Math.Max(1, count * 2));
+                    }
+
+                    items[count++] = item;
                 }
             }
         }
 
-        return items;
+        if (count < items.Length)
+        {
+            Array.Resize(ref items, count);
+        }
+
+        return ValueList<T>.Owning(items);
     }
 
     private struct PieceMembers
@@ -120,15 +132,15 @@ internal static partial class PieceReader
         internal string? Title;
         internal string? ObjectKind;
         internal EdtfDate? Stated;
-        internal List<PiecePart>? Parts;
-        internal List<PieceMark>? Marks;
-        internal List<PieceFeature>? Features;
-        internal List<PieceSubject>? Subjects;
-        internal List<PieceInscription>? Inscriptions;
-        internal List<PieceRecord>? Records;
-        internal List<PieceMaker>? Makers;
-        internal List<PieceAdvert>? Adverts;
-        internal List<PieceOpinion>? Opinions;
+        internal ValueList<PiecePart>? Parts;
+        internal ValueList<PieceMark>? Marks;
+        internal ValueList<PieceFeature>? Features;
+        internal ValueList<PieceSubject>? Subjects;
+        internal ValueList<PieceInscription>? Inscriptions;
+        internal ValueList<PieceRecord>? Records;
+        internal ValueList<PieceMaker>? Makers;
+        internal ValueList<PieceAdvert>? Adverts;
+        internal ValueList<PieceOpinion>? Opinions;
 
         internal readonly Piece ToPiece(string id)
             => new(id, Title, ObjectKind, Stated, Parts, Marks, Features, Subjects, Inscriptions, Records, Makers, Adverts, Opinions);

@@ -22,7 +22,7 @@ public sealed record FeatureEntry : ReferenceEntry
     /// <param name="patents">The ids of the patents it rests on, or null for none.</param>
     /// <param name="question">The id of the question it answers, or null.</param>
     /// <param name="sightings">Dated sightings of it, or null for none.</param>
-    /// <param name="estimate">Which ends are to be estimated from the sightings.</param>
+    /// <param name="estimate">Which ends are estimated from the sightings; a date given for such an end gives way to the estimate.</param>
     /// <param name="source">Where this comes from, or null.</param>
     /// <param name="origin">Whether it was read there, recalled or made up.</param>
     /// <param name="note">What else is to be known, or null.</param>
@@ -63,6 +63,8 @@ public sealed record FeatureEntry : ReferenceEntry
         Question = question;
         Sightings = ValueList.Of(sightings);
         Estimate = estimate;
+        FeatureEntry estimated = FeatureEstimate.Apply(this);
+        (Introduced, Gone) = (estimated.Introduced, estimated.Gone);
     }
 
     /// <inheritdoc/>

@@ -14,6 +14,7 @@ public sealed class ReferenceSet
     private readonly EntryTable<MarkEntry> marks;
     private readonly Lazy<ILookup<string, FeatureEntry>> byPatent;
     private readonly Lazy<ILookup<string, FeatureEntry>> byQuestion;
+    private readonly Lazy<ILookup<string, AdvertEntry>> byModel;
 
     private ReferenceSet(
         EntryTable<FeatureEntry> features,
@@ -35,6 +36,7 @@ public sealed class ReferenceSet
         Replacements = ValueList.Of(replacements);
         byPatent = new(() => Features.SelectMany(f => f.Patents, (f, p) => (f, p)).ToLookup(x => x.p, x => x.f, StringComparer.Ordinal));
         byQuestion = new(() => Features.Where(f => f.Question is not null).ToLookup(f => f.Question!, StringComparer.Ordinal));
+        byModel = new(() => Adverts.Where(a => a.Model is not null && a.Date is not null).ToLookup(a => a.Model!, StringComparer.Ordinal));
     }
 
     /// <summary>No layer at all.</summary>
@@ -125,4 +127,7 @@ public sealed class ReferenceSet
     /// <summary>The features that answer a question, which exclude each other on one part.</summary>
     /// <param name="questionId">The id of the question.</param>
     public IEnumerable<FeatureEntry> Answers(string questionId) => byQuestion.Value[Guard.NotNull(questionId, nameof(questionId))];
+
+    /// <summary>The dated adverts of a model.</summary>
+    internal IEnumerable<AdvertEntry> AdvertsOfModel(string model) => byModel.Value[model];
 }

@@ -35,7 +35,7 @@ internal sealed class EvidenceWriter
         for (int i = 0; i < dating.LeftOut.Count; i++)
         {
             Evidence item = dating.LeftOut[i];
-            WriteItem(item, StatedDay.Of(item, whole.Assumptions), dating.Reference, isLeftOut: true);
+            WriteItem(item, item.WindowsUnder(whole.Assumptions), dating.Reference, isLeftOut: true);
         }
 
         json.WriteEndArray();

@@ -159,6 +159,14 @@ public class DatingTest
         => Assert.Equal(level, Assert.Throws<ArgumentOutOfRangeException>(() => Dating.Of([], AsOf).Interval(level)).ActualValue);
 
     [Fact]
+    public void Of_ItemThatIsNull_ThrowsAndNamesItsIndex()
+    {
+        var error = Assert.Throws<ArgumentException>(() => Dating.Of([new Opinion(DateWindow.InYear(1950), 0.5), null!], AsOf));
+        Assert.Contains("index 1 ", error.Message, StringComparison.Ordinal);
+        Assert.Equal("evidence", error.ParamName);
+    }
+
+    [Fact]
     public void Of_MoreThan256DifferentItems_ThrowsAndIdenticalOnesCountOnce()
     {
         Evidence Witness(int i) => new Opinion(DateWindow.InYear(1950), 0.01, "witness " + i);

@@ -83,4 +83,24 @@ public class EvidenceTest
         _ when type == typeof(IReadOnlyList<StatedWindow>) => new[] { new StatedWindow(DateWindow.InYear(1962), 0.9) },
         _ => Enum.ToObject(Nullable.GetUnderlyingType(type) ?? type, 0),
     };
+
+    [Fact]
+    public void StatedWindows_AskedBefore_AreThoseOfTheItemAndTheAssumptionsAskedFor()
+    {
+        var known = new KnownBy(EvidenceDate.InYear(1950));
+        Assert.Equal(0.99, known.StatedWindows()[0].Confidence);
+        Assert.Equal(0.5, known.StatedWindows(Assumptions.House with { KnownUntil = 0.5 })[0].Confidence);
+        Assert.Equal(0.99, known.StatedWindows()[0].Confidence);
+        Assert.Equal(DateWindow.Until(new NodaTime.LocalDate(1960, 12, 31)), (known with { Date = EvidenceDate.InYear(1960) }).StatedWindows()[0].Window);
+    }
+
+    [Fact]
+    public void Equals_AfterItsWindowsWereAskedFor_IsAsBefore()
+    {
+        KnownBy asked = new(EvidenceDate.InYear(1950), "a note");
+        asked.StatedWindows();
+        Assert.Equal(new KnownBy(EvidenceDate.InYear(1950), "a note"), asked);
+        Assert.Equal(new KnownBy(EvidenceDate.InYear(1950), "a note").GetHashCode(), asked.GetHashCode());
+        Assert.NotEqual(new KnownBy(EvidenceDate.InYear(1950), "a note", source: "a witness"), asked);
+    }
 }

@@ -109,6 +109,65 @@ public sealed class HostileInventoryTest
         Assert.Contains(dating.Problems, p => p.Message.Contains("300 items", StringComparison.Ordinal));
     }
 
+    public static TheoryData<string, string> FullLines => new()
+    {
+        { "records", "{\"date\":\"1{0:000}\",\"what\":\"{0}\"}" },
+        { "features", "{\"feature\":\"inv.feature_30\",\"part\":\"{0}\"}" },
+        { "marks", "{\"patent\":\"US utility 450046\",\"part\":\"{0}\"}" },
+        { "opinions", "{\"windows\":[{\"notBefore\":\"1900\",\"confidence\":0.5}],\"by\":\"{0}\",\"restsOn\":[\"{0}\"]}" },
+        { "adverts", "{\"date\":\"1950\",\"model\":\"{0}\"}" },
+    };
+
+    [Theory]
+    [MemberData(nameof(FullLines))]
+    public void DateLine_LineFullOfEntries_AllocatesInItsLength(string member, string entry)
+    {
+        // A line twice as long may take twice as much, and never the square of it.
+        byte[] line = Filled(member, entry, Inventory.LongestLine - 100);
+        byte[] half = Filled(member, entry, Inventory.LongestLine / 2);
+        Allocated(half);
+
+        Assert.InRange(Allocated(line), 0, (3 * Allocated(half)) + 1_000_000);
+        Assert.InRange(Allocated(line), 0, 200L * line.Length);
+    }
+
+    [Fact]
+    public void DateLine_PartsBeyondTheLimit_AreSaidAndNotDated()
+    {
+        PieceDating dating = Inventory.DateLine(Filled("features", "{\"feature\":\"inv.feature_30\",\"part\":\"{0}\"}", 20_000), Options)!.Dating!;
+
+        Assert.Equal(256, dating.Parts.Count);
+        Assert.Contains(dating.Problems, p => p.Message.EndsWith("parts with evidence; the first 256 were dated.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void DateLine_ObservationsBeyondTheLimit_AreSaidAndNotLookedAt()
+    {
+        PieceDating dating = Inventory.DateLine(Filled("records", "{\"date\":\"1900\",\"what\":\"{0}\"}", 100_000), Options)!.Dating!;
+
+        Assert.Equal(256, dating.Dating.Evidence.Count);
+        Assert.Contains(dating.Problems, p => p.Message.EndsWith("the first 1024 were looked at.", StringComparison.Ordinal));
+    }
+
+    private static byte[] Filled(string member, string entry, int bytes)
+    {
+        var line = new StringBuilder("{\"id\":\"A\",\"" + member + "\":[");
+        for (int i = 0; line.Length + entry.Length + 20 < bytes; i++)
+        {
+            line.Append(i == 0 ? "" : ",").Append(entry.Replace("{0:000}", (i % 1000).ToString("000", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+                .Replace("{0}", i.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal));
+        }
+
+        return Encoding.UTF8.GetBytes(line.Append("]}").ToString());
+    }
+
+    private static long Allocated(byte[] line)
+    {
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.NotNull(Inventory.DateLine(line, Options)!.Dating);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
     [Theory]
     [InlineData("tr-TR")]
     [InlineData("fr-FR")]

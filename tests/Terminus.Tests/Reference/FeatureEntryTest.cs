@@ -37,6 +37,15 @@ public class FeatureEntryTest
     }
 
     [Fact]
+    public void New_WithAnEstimate_SetsTheEndsAsWithEstimateDoes()
+    {
+        FeatureEntry made = new(
+            Tumbler.Id, Tumbler.Name, introduced: Tumbler.Introduced, basis: Tumbler.Basis, endedBy: Tumbler.EndedBy, sightings: Tumbler.Sightings,
+            estimate: EstimatedEnds.Both);
+        Assert.Equal(Tumbler.WithEstimate(EstimatedEnds.Both), made);
+    }
+
+    [Fact]
     public void WithSighting_OfAnEstimatedFeature_EstimatesItAnewAndKeepsTheSightings()
     {
         FeatureEntry before = Tumbler.WithEstimate(EstimatedEnds.Introduced);

@@ -1,0 +1,35 @@
+namespace Terminus;
+
+/// <summary>Items of evidence in order, identical ones once.</summary>
+internal static class DistinctItems
+{
+    // Hashing an item costs more than comparing it with a few others.
+    private const int Few = 16;
+
+    internal static ValueList<Evidence> Of(ValueList<Evidence> items)
+    {
+        if (items.Count <= Few)
+        {
+            return HasTwice(items.Span) ? ValueList.Of(items.Distinct()) : items;
+        }
+
+        var seen = new HashSet<Evidence>();
+        return ValueList.Of(items.Where(seen.Add));
+    }
+
+    private static bool HasTwice(ReadOnlySpan<Evidence> items)
+    {
+        for (int i = 1; i < items.Length; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                if (items[i].Equals(items[j]))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}
