@@ -20,6 +20,9 @@ internal abstract class FuzzTarget
         ["reports"] = () => new ReportsTarget(),
     };
 
+    /// <summary>How much an answer may allocate.</summary>
+    internal abstract AllocationLimits Limits { get; }
+
     /// <summary>Answers an input and judges the answer.</summary>
     /// <exception cref="BrokenLawException">Something does not hold that must.</exception>
     internal abstract Allocation Check(byte[] input);
@@ -31,6 +34,9 @@ internal abstract class FuzzTarget
 internal abstract class FuzzTarget<T>(AllocationLimits limits) : FuzzTarget
 {
     /// <inheritdoc/>
+    internal sealed override AllocationLimits Limits { get; } = limits;
+
+    /// <inheritdoc/>
     internal sealed override Allocation Check(byte[] input)
     {
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -41,7 +47,7 @@ internal abstract class FuzzTarget<T>(AllocationLimits limits) : FuzzTarget
 
         Demand.That(AreSame(first, second), "The same input gives the same answer.");
         Judge(first);
-        limits.Demand(allocation);
+        Limits.Demand(allocation);
         return allocation;
     }
 

@@ -2,9 +2,7 @@ using System.Text;
 
 namespace Terminus.Fuzz.Targets;
 
-/// <summary>
-/// Lines of an inventory: each gets one line of JSON, the same alone and in a stream, whatever the pieces in which the stream comes.
-/// </summary>
+/// <summary>Lines of an inventory: each that is not blank gets one line of JSON, whatever stands in it.</summary>
 internal sealed class InventoryTarget() : FuzzTarget<string>(new AllocationLimits(2 * 1024 * 1024, 4 * 1024))
 {
     private static readonly InventoryOptions Options = new(FuzzReference.AsOf, FuzzReference.Set);
@@ -31,7 +29,6 @@ internal sealed class InventoryTarget() : FuzzTarget<string>(new AllocationLimit
         }
     }
 
-    // A line feed ends a line; a carriage return before it and a byte order mark at the start belong to the stream.
     private static IEnumerable<Range> Lines(byte[] input)
     {
         int start = 0;

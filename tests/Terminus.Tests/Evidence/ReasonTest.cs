@@ -21,4 +21,11 @@ public class ReasonTest
         Assert.Equal(new Reason("r", "a", "1"), new Reason("r", "a", "1"));
         Assert.NotEqual(new Reason("r", "a", "1"), new Reason("r", "a", "2"));
     }
+
+    [Fact]
+    public void GetHashCode_ReasonsOfOneRule_DifferByTheirValues()
+    {
+        Assert.Equal(new Reason("r", "a", "1").GetHashCode(), new Reason("r", "a", "1").GetHashCode());
+        Assert.Equal(1000, Enumerable.Range(0, 1000).Select(i => new Reason("r", "a", "x", "b", "part " + i).GetHashCode()).Distinct().Count());
+    }
 }
