@@ -48,7 +48,7 @@ internal sealed class Worker(Suite suite, Dictionary<string, ITestCase> cases, C
 
     private void Open()
     {
-        foreach (string id in coverage.Opening)
+        foreach (string id in coverage.Tests.Where(test => test.Cost < 100).Select(test => test.Id).Intersect(coverage.Opening))
         {
             suite.Start(cases[id]).Wait(TimeSpan.FromMinutes(5));
         }
@@ -73,7 +73,7 @@ internal sealed class Worker(Suite suite, Dictionary<string, ITestCase> cases, C
             }
 
             // Without the mutant a loop that it made endless mostly ends.
-            usable = (passed is false || run.Wait(TimeSpan.FromSeconds(3)) is not null)
+            usable = (passed is false || run.Wait(TimeSpan.FromSeconds(1)) is not null)
                 && suite.Start(cases[test.Id]).Wait(Limit(test)) is true;
             return new Outcome(mutant, passed is null ? Outcome.Timeout : usable ? Outcome.Killed : Outcome.Unsure, test.Name);
         }
@@ -101,5 +101,5 @@ internal sealed class Worker(Suite suite, Dictionary<string, ITestCase> cases, C
     }
 
     /// <summary>Far above what the test costs by itself.</summary>
-    private static TimeSpan Limit(CoveredTest test) => TimeSpan.FromMilliseconds(5_000 + (20 * test.Cost));
+    private static TimeSpan Limit(CoveredTest test) => TimeSpan.FromMilliseconds(2_000 + (20 * test.Cost));
 }

@@ -36,6 +36,20 @@ public class SpreadTest
     }
 
     [Fact]
+    public void Cell_Equality_IsThatOfDaysAndMass()
+    {
+        SpreadCell cell = Assert.Single(Dating.Of([], AsOf).Spread.Cells);
+        SpreadCell same = Assert.Single(Dating.Of([], AsOf).Spread.Cells);
+        SpreadCell otherDays = Assert.Single(Dating.Of([], AsOf.PlusDays(1)).Spread.Cells);
+        SpreadCell otherMass = Dating.Of([new Opinion(DateWindow.Until(new LocalDate(1699, 12, 31)), 0.5)], AsOf).Spread.Cells[0];
+        Assert.True(cell == same);
+        Assert.False(cell != same);
+        Assert.True(cell != otherDays);
+        Assert.Equal(cell.Window, otherMass.Window);
+        Assert.True(cell != otherMass);
+    }
+
+    [Fact]
     public void Cells_TotalConflict_AreNone()
     {
         Spread spread = Dating.Of([new Opinion(Window(1, 2), 1), new Opinion(Window(4, 5), 1)], AsOf).Spread;
