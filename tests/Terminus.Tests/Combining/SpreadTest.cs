@@ -35,6 +35,18 @@ public class SpreadTest
         Assert.Equal(0.2, spread.Cells.Sum(c => c.Mass), 1e-12);
     }
 
+    // Ten days, the first five of them twice: 0.15 of mass on each of these, 0.05 on each of the others.
+    [Theory]
+    [InlineData(0.35, 3)]
+    [InlineData(0.75, 5)]
+    [InlineData(0.88, 8)]
+    [InlineData(1, 10)]
+    public void Quantile_UnevenMass_IsTheDayThatReachesTheShare(double share, int day)
+    {
+        Spread spread = Dating.Of([new Opinion([new StatedWindow(Window(1, 10), 1), new StatedWindow(Window(1, 5), 0.5)])], AsOf).Spread;
+        Assert.Equal(new LocalDate(1950, 1, day), spread.Quantile(share));
+    }
+
     [Fact]
     public void Cell_Equality_IsThatOfDaysAndMass()
     {
