@@ -39,7 +39,7 @@ internal static class EdtfCalendar
 
     /// <summary>The first and last day that fit, or false where none does.</summary>
     /// <param name="negative">Whether the year has a minus; year 0 then does not fit.</param>
-    /// <param name="year">The four digits of the year.</param>
+    /// <param name="year">The four digits of the year; not 0000 with a minus.</param>
     /// <param name="month">The month, or null for a year alone.</param>
     /// <param name="day">The day, or null for a month alone.</param>
     /// <param name="earliest">The first day that fits.</param>
@@ -104,8 +104,7 @@ internal static class EdtfCalendar
 
     private static bool Fits(int value, EdtfDigits? digits) => digits is not { } wanted || wanted.Matches(value);
 
-    private static int Lowest(EdtfDigits year, bool zeroAllowed)
-        => year.Lowest > 0 || zeroAllowed ? year.Lowest : year.IsComplete ? -1 : year.Step;
+    private static int Lowest(EdtfDigits year, bool zeroAllowed) => year.Lowest > 0 || zeroAllowed ? year.Lowest : year.Step;
 
     private static int LowestLeap(EdtfDigits year, bool zeroAllowed)
     {

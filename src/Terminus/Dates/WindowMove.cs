@@ -30,6 +30,7 @@ public sealed record WindowMove
     /// <summary>The days by which the end moved, with the same signs as <see cref="StartDays"/>.</summary>
     public int? EndDays => Days(Before?.LastDay, After?.LastDay);
 
+    // Where there is no window on one side, the difference is null by itself.
     private static int? Days(int? before, int? after)
-        => before is null || after is null || (before == DayNumber.Open) != (after == DayNumber.Open) ? null : after - before;
+        => (before == DayNumber.Open) != (after == DayNumber.Open) ? null : after - before;
 }

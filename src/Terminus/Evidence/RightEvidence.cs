@@ -22,10 +22,6 @@ public abstract record RightEvidence : Evidence
     /// <summary>The number as normalised digits, or null where none is shown or known.</summary>
     public string? Number { get; init; }
 
-    /// <summary>Office, right and number as far as they are known, such as <c>US utility 2999999</c>; null where none is.</summary>
-    internal string? Designation
-        => Office is null && Right is null && Number is null ? null : string.Join(" ", new[] { Office, Right, Number }.OfType<string>());
-
     /// <summary>
     /// What a grant or a registration says: from it, from its narrower estimates with what confidence they leave, and from it to the end of
     /// its term where it has one.

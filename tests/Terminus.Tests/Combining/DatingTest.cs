@@ -140,6 +140,52 @@ public class DatingTest
         Assert.All(dating.Steps, s => Assert.Equal(dating.Belief(s.Window), s.Belief));
     }
 
+    // Of thirteen answers the five that gain least over the one before go; the last gains least of all and stays.
+    [Fact]
+    public void Steps_MoreThanEightAnswers_KeepThoseThatGainMost()
+    {
+        double[] beliefs = [0.98, 0.90, 0.87, 0.82, 0.79, 0.74, 0.71, 0.66, 0.63, 0.58, 0.55, 0.50];
+        Assert.Equal([0.50, 0.55, 0.63, 0.71, 0.79, 0.87, 0.98, 1], Steps(beliefs));
+    }
+
+    [Fact]
+    public void Steps_TwoThatGainTheSame_LoseTheEarlier()
+        => Assert.Equal([0.50, 0.60, 0.68, 0.76, 0.84, 0.92, 0.98, 1], Steps([0.98, 0.92, 0.84, 0.76, 0.68, 0.60, 0.55, 0.50]));
+
+    [Fact]
+    public void Of_OtherAssumptions_AreThoseOfTheAnswer()
+    {
+        Assumptions bold = Assumptions.House with { PatentIssuedFrom = 0.6 };
+        var dating = Dating.Of([new PatentIssued(EvidenceDate.InYear(1961))], AsOf, bold);
+        Assert.Same(bold, dating.Assumptions);
+        Assert.Equal(0.6, dating.Belief(DateWindow.From(new LocalDate(1961, 1, 1))), 1e-12);
+    }
+
+    [Fact]
+    public void Qualified_ConflictAtTheLimit_IsFalse()
+    {
+        Evidence[] apart = [new Opinion(DateWindow.InYear(1900), 1), new Opinion(DateWindow.InYear(1950), 0.5)];
+        Assert.Equal(0.5, Dating.Of(apart, AsOf).Conflict);
+        Assert.False(Dating.Of(apart, AsOf, Assumptions.House with { QualifiedAbove = 0.5 }).Qualified);
+        Assert.True(Dating.Of(apart, AsOf, Assumptions.House with { QualifiedAbove = 0.49 }).Qualified);
+    }
+
+    [Fact]
+    public void ToString_OfAnswers_IsTheWindowAndItsConfidence()
+    {
+        var dating = Dating.Of([new PatentIssued(EvidenceDate.InYear(1961)), new KnownBy(EvidenceDate.InYear(1970))], AsOf);
+        Assert.Equal("1961-01-01/1970-12-31 (0.9)", dating.Interval(0.9)!.ToString());
+        Assert.Equal("any date (0.9)", Dating.Of([], AsOf).Interval(0.9)!.ToString());
+        Assert.Equal("without 0: ../1970-12-31 (0.9)", dating.InfluenceOf(0, 0.9).ToString());
+    }
+
+    [Fact]
+    public void InfluenceOf_RestThatExcludesItself_HasNoAnswer()
+    {
+        var dating = Dating.Of([new Opinion(DateWindow.InYear(1900), 1), new Opinion(DateWindow.InYear(1950), 1), new KnownBy(EvidenceDate.InYear(1970))], AsOf);
+        Assert.Equal("without 2: no answer", dating.InfluenceOf(2, 0.9).ToString());
+    }
+
     [Fact]
     public void InfluenceOf_TheItemThatSetsTheStart_ChangesBoth()
     {
@@ -173,6 +219,15 @@ public class DatingTest
         Assert.Equal(256, Dating.Of(Enumerable.Range(0, 512).Select(i => Witness(i % 256)), AsOf).Evidence.Count);
         var error = Assert.Throws<ArgumentException>(() => Dating.Of(Enumerable.Range(0, 257).Select(Witness), AsOf));
         Assert.Contains("257", error.Message, StringComparison.Ordinal);
+    }
+
+    // The beliefs of the steps of one witness who states ever narrower windows.
+    private static double[] Steps(double[] confidences)
+    {
+        var windows = confidences.Select((confidence, i) => new StatedWindow(DateWindow.BetweenYears(1900 + i, 1950 - i), confidence));
+        IReadOnlyList<DatedInterval> steps = Dating.Of([new Opinion(windows)], AsOf).Steps;
+        Assert.All(steps, step => Assert.Equal(step.Belief, step.Confidence, 1e-8));
+        return [.. steps.Select(step => Math.Round(step.Belief, 6))];
     }
 
     private static (int? Earliest, int Latest) Years(Dating dating)

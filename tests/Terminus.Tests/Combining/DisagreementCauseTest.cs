@@ -97,6 +97,21 @@ public class DisagreementCauseTest
         => new("a newer form", EvidenceDate.Parse(date), basis: EvidenceBasis.Patent, grade: EvidenceGrade.High, part: part);
 
     // In either order.
+    [Fact]
+    public void PatentsOfWhichOneIsOnNoNamedPart_AreAnOldDie()
+        => Is(
+            DisagreementCause.OldDie,
+            new PatentIssued(EvidenceDate.Parse("1900"), "US", "utility", part: "front"),
+            new PatentIssued(EvidenceDate.Parse("1940"), "US", "utility"));
+
+    [Fact]
+    public void FeaturesOfWhichOneIsOnNoNamedPart_AreAReplacedPart()
+        => Is(DisagreementCause.ReplacedPart, Usual("1860", "1910", "body"), Came("1936"));
+
+    [Fact]
+    public void AnOpinionBesideAMark_HasNoKnownCause()
+        => Is(DisagreementCause.Unknown, new Opinion(DateWindow.InYear(1900), 0.9), new PatentIssued(EvidenceDate.Parse("1950")));
+
     private static void Is(DisagreementCause cause, Evidence one, Evidence other)
     {
         Assert.Equal(cause, Assert.Single(Dating.Of([one, other], Today).Disagreements).Cause);

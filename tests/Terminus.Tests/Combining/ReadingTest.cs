@@ -27,6 +27,15 @@ public class ReadingTest
         Assert.All(dating.Readings, r => Assert.Null(r.Weight));
     }
 
+    [Fact]
+    public void ToString_SaysWindowWeightAndItems()
+    {
+        var apart = Dating.Of([new Opinion(DateWindow.InYear(1900), 1), new Opinion(DateWindow.InYear(1950), 1)], AsOf);
+        Assert.Equal("1900-01-01/1900-12-31 (no weight) of items [0]", apart.Readings[0].ToString());
+        var alone = Dating.Of([new Opinion(DateWindow.InYear(1900), 0.9)], AsOf);
+        Assert.Equal("1900-01-01/1900-12-31 (1) of items [0]", alone.Readings[0].ToString());
+    }
+
     [Property]
     public void Every_item_that_speaks_is_kept_or_set_aside(EvidenceSet set)
     {

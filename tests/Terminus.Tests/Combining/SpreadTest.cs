@@ -35,6 +35,32 @@ public class SpreadTest
         Assert.Equal(0.2, spread.Cells.Sum(c => c.Mass), 1e-12);
     }
 
+    // Ten days, the first five of them twice: 0.15 of mass on each of these, 0.05 on each of the others.
+    [Theory]
+    [InlineData(0.35, 3)]
+    [InlineData(0.75, 5)]
+    [InlineData(0.88, 8)]
+    [InlineData(1, 10)]
+    public void Quantile_UnevenMass_IsTheDayThatReachesTheShare(double share, int day)
+    {
+        Spread spread = Dating.Of([new Opinion([new StatedWindow(Window(1, 10), 1), new StatedWindow(Window(1, 5), 0.5)])], AsOf).Spread;
+        Assert.Equal(new LocalDate(1950, 1, day), spread.Quantile(share));
+    }
+
+    [Fact]
+    public void Cell_Equality_IsThatOfDaysAndMass()
+    {
+        SpreadCell cell = Assert.Single(Dating.Of([], AsOf).Spread.Cells);
+        SpreadCell same = Assert.Single(Dating.Of([], AsOf).Spread.Cells);
+        SpreadCell otherDays = Assert.Single(Dating.Of([], AsOf.PlusDays(1)).Spread.Cells);
+        SpreadCell otherMass = Dating.Of([new Opinion(DateWindow.Until(new LocalDate(1699, 12, 31)), 0.5)], AsOf).Spread.Cells[0];
+        Assert.True(cell == same);
+        Assert.False(cell != same);
+        Assert.True(cell != otherDays);
+        Assert.Equal(cell.Window, otherMass.Window);
+        Assert.True(cell != otherMass);
+    }
+
     [Fact]
     public void Cells_TotalConflict_AreNone()
     {

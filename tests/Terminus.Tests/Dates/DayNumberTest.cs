@@ -44,6 +44,10 @@ public class DayNumberTest
     [InlineData("1880-02-29", 20, "1900-02-28")]
     [InlineData("1961-07-11", 17, "1978-07-11")]
     [InlineData("1961-07-11", -10, "1951-07-11")]
+    [InlineData("1961-02-11", 1, "1962-02-11")]
+    [InlineData("1961-04-29", 1, "1962-04-29")]
+    [InlineData("-9990-03-04", -8, "-9998-03-04")]
+    [InlineData("9990-03-04", 9, "9999-03-04")]
     public void PlusYears_KeepsTheDayOfTheYear(string from, int years, string expected)
     {
         LocalDate date = NodaTime.Text.LocalDatePattern.Iso.Parse(from).Value;

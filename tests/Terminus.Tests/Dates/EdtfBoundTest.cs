@@ -39,4 +39,14 @@ public class EdtfBoundTest
         Assert.True(bound != EdtfBound.On(1985, 4, 13));
         Assert.False(bound.Equals((object?)null));
     }
+
+    [Theory]
+    [InlineData(1985, 4, 12, false)]
+    [InlineData(1985, 4, 11, true)]
+    [InlineData(1985, 3, 30, true)]
+    [InlineData(1985, 5, 1, false)]
+    [InlineData(1984, 12, 31, true)]
+    [InlineData(1986, 1, 1, false)]
+    public void IsBefore_AnotherDay_GoesByYearThenMonthThenDay(long year, int month, int day, bool expected)
+        => Assert.Equal(expected, EdtfBound.On(year, month, day).IsBefore(EdtfBound.On(1985, 4, 12)));
 }

@@ -10,6 +10,7 @@ public class EdtfTimeReaderTest
     [InlineData("T10:20:30+00:00")]
     [InlineData("T10:20:30-04")]
     [InlineData("T10:20:30+05:30")]
+    [InlineData("T10:20:30-00:30")]
     public void Time_Complete_SaysNoMoreThanItsDay(string time)
     {
         EdtfDate date = EdtfDate.Parse("1985-04-12" + time);
@@ -22,6 +23,7 @@ public class EdtfTimeReaderTest
     [InlineData("T23:20:60", 17, "The second is 00 to 59 here.")]
     [InlineData("T23:59:61", 17, "The second is 00 to 60 here.")]
     [InlineData("T23:20", 16, "A time of day is complete: hours, minutes and seconds with colons, such as 23:20:30. The text ends here.")]
+    [InlineData("T23:20:30+04:3", 24, "The minute has two digits. The text ends here.")]
     [InlineData("T23:20:30.5", 19, "Nothing follows a time of day but Z or a shift such as +01:00. Found '.'.")]
     [InlineData("T23:20:30z", 19, "Nothing follows a time of day but Z or a shift such as +01:00. Found 'z'.")]
     [InlineData("T23:20:30+4:30", 21, "The hour has two digits. Found ':'.")]

@@ -19,6 +19,19 @@ public class EvidenceDateTest
         Assert.Equal((approximate, uncertain), (date.IsApproximate, date.IsUncertain));
     }
 
+    [Theory]
+    [InlineData("1961", "1961-01-01/1961-12-31")]
+    [InlineData("1961~", "1961-01-01/1961-12-31 ~")]
+    [InlineData("1961?", "1961-01-01/1961-12-31 ?")]
+    [InlineData("1961%", "1961-01-01/1961-12-31 %")]
+    public void ToString_SaysTheWindowAndItsQualifier(string edtf, string expected) => Assert.Equal(expected, EvidenceDate.Parse(edtf).ToString());
+
+    [Fact]
+    public void From_Null_ThrowsWithTheName() => Assert.Equal("date", Assert.Throws<ArgumentNullException>(() => EvidenceDate.From(null!)).ParamName);
+
+    [Fact]
+    public void Constructor_AnyDate_IsKept() => Assert.True(new EvidenceDate([new StatedWindow(DateWindow.Any, 1)]).Outer.IsAny);
+
     [Fact]
     public void Parse_NotEdtf_ThrowsWithTheTextAndPlace()
     {
@@ -31,7 +44,11 @@ public class EvidenceDateTest
 
     [Fact]
     public void Constructor_NoWindow_Throws()
-        => Assert.Equal("windows", Assert.Throws<ArgumentException>(() => new EvidenceDate([])).ParamName);
+    {
+        var error = Assert.Throws<ArgumentException>(() => new EvidenceDate([]));
+        Assert.Equal("windows", error.ParamName);
+        Assert.StartsWith("A date needs at least one window.", error.Message, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Constructor_WindowsNotNested_AreCutToTheOneBefore()

@@ -30,6 +30,16 @@ public class EvidenceTest
         Assert.Equal(leaves.Count, Samples.Select(s => s().Kind).Distinct().Count());
     }
 
+    // The names that results carry.
+    [Fact]
+    public void Kind_OfEachKind_IsItsNameInDocuments()
+        => Assert.Equal(
+            [
+                "patent-issued", "patent-pending", "right-registered", "feature-seen", "mark-in-use", "subject-shown",
+                "date-inscribed", "known-by", "maker-active", "model-advertised", "opinion",
+            ],
+            Samples.Select(sample => sample().Kind));
+
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Equals_SameContent_IsTrueWithTheSameHash(int kind)

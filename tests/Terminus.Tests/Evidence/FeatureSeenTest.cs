@@ -69,4 +69,38 @@ public class FeatureSeenTest
         => Assert.Equal(
             ["1944-01-01/.. (0.85)", "1944-01-01/1970-12-31 (0.8)", "1952-01-01/1965-12-31 (0.7)"],
             Stated.By(Whole with { Introduced = Stated.Date("1949~") }));
+
+    public static TheoryData<FeatureSeen> OneUncertainDate =>
+    [
+        Whole with { Introduced = Stated.Date("1949?") },
+        Whole with { Common = Stated.Date("1952?") },
+        Whole with { Fading = Stated.Date("1965?") },
+        Whole with { Gone = Stated.Date("1970?") },
+    ];
+
+    [Theory]
+    [MemberData(nameof(OneUncertainDate))]
+    public void StatedWindows_AnyDateUncertain_CapsTheWholeItem(FeatureSeen feature)
+        => Assert.All(feature.StatedWindows(), window => Assert.Equal(0.7, window.Confidence));
+
+    [Fact]
+    public void StatesSomething_AnyDateAlone_IsTrue()
+    {
+        Assert.False(new FeatureSeen("f").StatesSomething);
+        Assert.True(new FeatureSeen("f", introduced: Stated.Date("1949")).StatesSomething);
+        Assert.True(new FeatureSeen("f", common: Stated.Date("1949")).StatesSomething);
+        Assert.True(new FeatureSeen("f", fading: Stated.Date("1949")).StatesSomething);
+        Assert.True(new FeatureSeen("f", gone: Stated.Date("1949")).StatesSomething);
+    }
+
+    [Fact]
+    public void IsUsageOnly_NeitherIntroductionNorEndByLaw_IsTrue()
+    {
+        Assert.True(new FeatureSeen("f", common: Stated.Date("1949")).IsUsageOnly);
+        Assert.True(new FeatureSeen("f", gone: Stated.Date("1970")).IsUsageOnly);
+        Assert.True(new FeatureSeen("f", endedByLaw: true).IsUsageOnly);
+        Assert.False(new FeatureSeen("f", gone: Stated.Date("1970"), endedByLaw: true).IsUsageOnly);
+        Assert.False(new FeatureSeen("f", introduced: Stated.Date("1949")).IsUsageOnly);
+        Assert.False(new FeatureSeen("f", Stated.Date("1949"), gone: Stated.Date("1970"), endedByLaw: true).IsUsageOnly);
+    }
 }

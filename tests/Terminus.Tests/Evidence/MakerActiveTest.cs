@@ -26,4 +26,12 @@ public class MakerActiveTest
         => Assert.Equal(
             ["-9998-01-01/9999-12-31 (0.95)", "-9997-01-01/9998-12-31 (0.85)"],
             Stated.By(new MakerActive("larkfield", Stated.Date("-9997"), Stated.Date("9998"))));
+
+    [Theory]
+    [InlineData("1949?", "1968")]
+    [InlineData("1949", "1968?")]
+    public void StatedWindows_EitherEndUncertain_CapsTheWholeItem(string from, string until)
+        => Assert.All(
+            new MakerActive("larkfield", Stated.Date(from), Stated.Date(until)).StatedWindows(),
+            window => Assert.Equal(0.7, window.Confidence));
 }

@@ -54,6 +54,25 @@ public class PatentIssuedTest
             ["1944-02-29/.. (0.98)", "1944-02-29/1963-02-28 (0.7)"],
             Stated.By(new PatentIssued(Stated.Date("1944-02-29"), "US", "utility")));
 
+    [Fact]
+    public void StatedWindows_EstimateThatLeavesWhatTheTermHas_IsStated()
+    {
+        Assumptions house = Assumptions.House with { PatentIssuedFrom = 1, PatentInForce = 0.5 };
+        Assert.Equal(
+            ["1961-01-01/.. (1)", "1961-07-04/.. (0.75)", "1961-07-11/.. (0.5)", "1961-07-11/1980-12-31 (0.5)"],
+            Stated.By(new PatentIssued(Stated.Estimated(0.75, 0.5), "US", "utility"), house));
+    }
+
+    [Fact]
+    public void Floor_FirmIssue_IsItsFirstDay()
+    {
+        var firm = new PatentIssued(Stated.Date("1961-07-11"), "US", "utility");
+        Assert.Equal(DayNumber.Of(1961, 7, 11), firm.Floor(Assumptions.House));
+        Assert.Equal(DayNumber.Of(1961, 7, 11), firm.Floor(Assumptions.House with { FirmAt = 0.98 }));
+        Assert.Equal(DayNumber.Open, firm.Floor(Assumptions.House with { FirmAt = 0.99 }));
+        Assert.Equal(DayNumber.Open, (firm with { Issued = Stated.Date("1961-07-11?") }).Floor(Assumptions.House));
+    }
+
     [Theory]
     [InlineData(-1)]
     [InlineData(1001)]
