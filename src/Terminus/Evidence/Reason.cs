@@ -35,19 +35,6 @@ public sealed record Reason
     /// <summary>The parameters in the order of the rule, which may be none.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Parameters { get; }
 
-    /// <inheritdoc/>
-    public override int GetHashCode()
-    {
-        // A pair of names and values would be hashed by its name alone.
-        int hash = StringComparer.Ordinal.GetHashCode(Rule);
-        foreach (KeyValuePair<string, string> pair in Parameters)
-        {
-            hash = unchecked((hash * 31) + (pair.Value is { } value ? StringComparer.Ordinal.GetHashCode(value) : 0));
-        }
-
-        return hash;
-    }
-
     /// <summary>The value of a parameter, or null where the reason has none of that name.</summary>
     /// <param name="name">The name of the parameter.</param>
     public string? this[string name]
