@@ -75,7 +75,7 @@ public class InscriptionTest
     }
 
     [Theory]
-    [InlineData("MADE IN OCCUPIED JAPAN", "mk.occupied_japan", "1945-01-01/1952-04-28")]
+    [InlineData("MADE IN OCCUPIED JAPAN", "mk.occupied_japan", "1945-09-02/1952-04-28")]
     [InlineData("NIPPON", "mk.nippon", "1891-03-01/1921-08-31")]
     [InlineData("WEST GERMANY", "mk.west_germany", "1949-05-23/1990-10-02")]
     public void Read_WordingOfKnownPeriod_GivesThePeriod(string text, string wording, string window)
