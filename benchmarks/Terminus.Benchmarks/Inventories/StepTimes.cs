@@ -74,14 +74,20 @@ internal sealed class StepTimes
         }
     }
 
+    // With what a result also asks of a dating: it is worked out when first asked for.
     private PieceDating Date(Piece piece)
-        => PieceDating.Of(piece, options.AsOf, options.Reference, options.Assumptions, options.Confidence);
+    {
+        PieceDating dating = PieceDating.Of(piece, options.AsOf, options.Reference, options.Assumptions, options.Confidence);
+        _ = (dating.Dating.Disagreements, dating.OverHundredYears, dating.Stated);
+        return dating;
+    }
 
     private void WriteAll()
     {
         var buffer = new ArrayBufferWriter<byte>(1 << 17);
         using var json = new Utf8JsonWriter(buffer, DocumentWriting.Compact);
-        var writer = new ResultWriter(json);
+        using var ready = new ReadyEvidence();
+        var writer = new ResultWriter(json, ready);
         foreach (PieceDating dating in datings)
         {
             writer.Write(dating, steps: false);
