@@ -10,9 +10,9 @@ internal sealed class InventoryTarget() : FuzzTarget<string>(new AllocationLimit
     protected override string Answer(byte[] input)
     {
         var answers = new StringBuilder();
-        foreach (Range line in Lines(input))
+        foreach (ReadOnlyMemory<byte> line in Lines(input))
         {
-            if (Inventory.DateLine(input.AsSpan(line), Options) is { } result)
+            if (Inventory.DateLine(line.Span, Options) is { } result)
             {
                 answers.Append(result.ToJson()).Append('\n');
             }
@@ -29,14 +29,14 @@ internal sealed class InventoryTarget() : FuzzTarget<string>(new AllocationLimit
         }
     }
 
-    private static IEnumerable<Range> Lines(byte[] input)
+    private static IEnumerable<ReadOnlyMemory<byte>> Lines(byte[] input)
     {
         int start = 0;
         for (int i = 0; i <= input.Length; i++)
         {
             if (i == input.Length || input[i] == '\n')
             {
-                yield return start..i;
+                yield return input.AsMemory(start, i - start);
                 start = i + 1;
             }
         }
