@@ -55,7 +55,7 @@ internal ref partial struct DocumentReader
     /// <summary>A name that no other document is likely to have, such as the id of a piece.</summary>
     internal string? ReadNewName(string wanted)
     {
-        string? value = Token == JsonTokenType.String ? ReadString() : ReadString(wanted + ", a string,");
+        string? value = IsString ? ReadString() : ReadString(wanted + ", a string,");
         if (value is null)
         {
             return null;
@@ -72,7 +72,9 @@ internal ref partial struct DocumentReader
     }
 
     /// <summary>Whether the reader stands on a string without escapes, whose text is its bytes.</summary>
-    private readonly bool IsPlainString => !ended && json.TokenType == JsonTokenType.String && !json.ValueIsEscaped;
+    private readonly bool IsPlainString => IsString && !json.ValueIsEscaped;
+
+    private readonly bool IsString => !ended && json.TokenType == JsonTokenType.String;
 
     private static bool IsName(string value)
     {
@@ -147,7 +149,7 @@ internal ref partial struct DocumentReader
     internal T? ReadChoice<T>(Choices<T> choices, string what)
         where T : struct, Enum
     {
-        string? word = Token == JsonTokenType.String ? TextOrNull() : null;
+        string? word = IsString ? TextOrNull() : null;
         T? value = word is null ? null : choices.Find(word);
         if (value is not null)
         {

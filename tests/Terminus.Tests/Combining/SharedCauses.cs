@@ -13,7 +13,7 @@ internal sealed class SharedCauses(SplitMix64 random)
         int second = newest.Issued.Outer.Low - SimulatedEvidence.Years(random, 0, 8);
         int first = second - SimulatedEvidence.Years(random, 0, 8);
         Evidence[] all = [On(first), On(second), newest];
-        return new SimulatedPiece(trueDay, Dating.Of(merged ? OneCause.Merge(all, ReferenceSet.Empty, Assumptions.House) : all, Simulation.AsOf));
+        return new SimulatedPiece(trueDay, Dating.Of(merged ? OneCause.Merge(ValueList.Of<Evidence>(all), ReferenceSet.Empty, Assumptions.House) : all, Simulation.AsOf));
 
         static PatentIssued On(int day) => new(EvidenceDate.In(DateWindow.OfDays(day, day)), termYears: 17, part: "back");
     }

@@ -2,6 +2,7 @@ using FsCheck.Xunit;
 
 namespace Terminus.Tests.Pieces;
 
+[Properties(Arbitrary = [typeof(Gens)])]
 public class KeptEvidenceTest
 {
     private static readonly FeatureEntry Snap = InventedReference.Set.Feature("t.snap")!;

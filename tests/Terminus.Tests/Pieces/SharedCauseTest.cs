@@ -2,6 +2,7 @@ using FsCheck.Xunit;
 
 namespace Terminus.Tests.Pieces;
 
+[Properties(Arbitrary = [typeof(Gens)])]
 public class SharedCauseTest
 {
     private static readonly EvidenceDate Issued = EvidenceDate.Parse("1936-05-05");
