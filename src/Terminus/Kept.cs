@@ -15,33 +15,41 @@ internal sealed class Kept<TKey, TValue>
     where TValue : class
 {
     private readonly int half;
-    private ConcurrentDictionary<TKey, TValue> young = new();
-    private ConcurrentDictionary<TKey, TValue> old = new();
-    private int inYoung;
+    private Half young = new();
+    private Half old = new();
 
     /// <param name="most">The most answers that are kept, give or take one a thread.</param>
     internal Kept(int most) => half = most / 2;
 
     /// <summary>How many answers are kept.</summary>
-    internal int Count => young.Count + old.Count;
+    internal int Count => young.Answers.Count + old.Answers.Count;
 
     /// <summary>The answer as it was kept, or worked out now and kept.</summary>
     internal TValue Get<TState>(TKey key, TState state, Func<TKey, TState, TValue> make)
     {
-        ConcurrentDictionary<TKey, TValue> current = Volatile.Read(ref young);
-        if (current.TryGetValue(key, out TValue? known))
+        Half current = Volatile.Read(ref young);
+        if (current.Answers.TryGetValue(key, out TValue? known))
         {
             return known;
         }
 
-        TValue answer = Volatile.Read(ref old).TryGetValue(key, out known) ? known : make(key, state);
-        if (current.TryAdd(key, answer) && Interlocked.Increment(ref inYoung) == half)
+        TValue answer = Volatile.Read(ref old).Answers.TryGetValue(key, out known) ? known : make(key, state);
+
+        // A full half takes no more, and whoever filled it makes room; so it stays bounded however long that thread is kept waiting.
+        if (Volatile.Read(ref current.Taken) < half && current.Answers.TryAdd(key, answer) && Interlocked.Increment(ref current.Taken) == half)
         {
             Volatile.Write(ref old, current);
-            Volatile.Write(ref young, new ConcurrentDictionary<TKey, TValue>());
-            Interlocked.Exchange(ref inYoung, 0);
+            Volatile.Write(ref young, new Half());
         }
 
         return answer;
+    }
+
+    private sealed class Half
+    {
+        // How many answers were added; counted apart, since the dictionary would lock to count them.
+        internal int Taken;
+
+        internal ConcurrentDictionary<TKey, TValue> Answers { get; } = new();
     }
 }
