@@ -109,6 +109,19 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
             : Path.GetDirectoryName(Path.GetFullPath(file)) is { } folder && !Directory.Exists(folder) ? throw new IOException($"There is no folder for {file}.")
             : file;
 
+    /// <summary>Says each problem, and whether there was any.</summary>
+    internal bool Report(IEnumerable<DocumentProblem> problems)
+    {
+        bool any = false;
+        foreach (DocumentProblem problem in problems)
+        {
+            Errors.WriteLine(problem.ToString());
+            any = true;
+        }
+
+        return any;
+    }
+
     /// <summary>Writes paragraphs with an empty line between them; nothing where there are none.</summary>
     internal void WriteParagraphs(IEnumerable<string> paragraphs)
     {

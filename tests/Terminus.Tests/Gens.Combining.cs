@@ -22,12 +22,7 @@ public sealed class SmallCase
         var days = new StatedDays(Items.Count);
         foreach (IReadOnlyList<ExactWindow> item in Items)
         {
-            foreach (ExactWindow window in item)
-            {
-                days.Add(window.Low, window.High, window.Hundredths / 100.0);
-            }
-
-            days.Close();
+            days.AddItem([.. item.Select(window => new StatedDay(window.Low, window.High, window.Hundredths / 100.0))]);
         }
 
         return days;

@@ -29,9 +29,8 @@ internal static class ChangesCommand
         {
             foreach (DocumentResult<ChangesRecord> read in ChangesRecord.ReadAll(text, file == "-" ? null : file))
             {
-                foreach (DocumentProblem problem in read.Problems)
+                if (console.Report(read.Problems))
                 {
-                    console.Errors.WriteLine(problem.ToString());
                     code = ExitCode.DataProblems;
                 }
 

@@ -29,8 +29,7 @@ internal static class CheckCommand
         foreach (string layer in layers)
         {
             DocumentResult<ReferenceFile> lower = ReferenceFile.Read(console.ReadAll(layer), layer);
-            sound &= lower.Problems.Count == 0;
-            Report(console, lower.Problems);
+            sound &= !console.Report(lower.Problems);
             beneath = lower.Value is null ? beneath : beneath.With(lower.Value);
         }
 
@@ -46,19 +45,11 @@ internal static class CheckCommand
         }
         else
         {
-            Report(console, read.Problems);
+            console.Report(read.Problems);
             WriteText(console, name, read, findings, replaced);
         }
 
         return sound && read.IsSound && findings.Count == 0 ? ExitCode.Fine : ExitCode.DataProblems;
-    }
-
-    private static void Report(DemoConsole console, IReadOnlyList<DocumentProblem> problems)
-    {
-        foreach (DocumentProblem problem in problems)
-        {
-            console.Errors.WriteLine(problem.ToString());
-        }
     }
 
     private static void WriteText(

@@ -96,16 +96,9 @@ internal sealed class DatingSettings
         IEnumerable<DocumentProblem> problems = dating is null
             ? read.Problems
             : dating.Problems.Select(p => p.Line > 0 ? p : new DocumentProblem(p.Message, p.Path, dating.Piece.Id));
-        Report([.. problems], console);
+        Report(problems, console);
         return dating;
     }
 
-    internal void Report(IReadOnlyList<DocumentProblem> problems, DemoConsole console)
-    {
-        foreach (DocumentProblem problem in problems)
-        {
-            console.Errors.WriteLine(problem.ToString());
-            HasProblems = true;
-        }
-    }
+    internal void Report(IEnumerable<DocumentProblem> problems, DemoConsole console) => HasProblems |= console.Report(problems);
 }

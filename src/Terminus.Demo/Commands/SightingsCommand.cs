@@ -70,7 +70,7 @@ internal static class SightingsCommand
 
     private static int Complain(DemoConsole console, DocumentProblem problem)
     {
-        console.Errors.WriteLine(problem.ToString());
+        console.Report([problem]);
         return ExitCode.DataProblems;
     }
 
@@ -85,11 +85,7 @@ internal static class SightingsCommand
         DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(into), into == "-" ? null : into);
         if (!read.IsSound)
         {
-            foreach (DocumentProblem problem in read.Problems)
-            {
-                Complain(console, problem);
-            }
-
+            console.Report(read.Problems);
             return ExitCode.DataProblems;
         }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
+using Terminus.Demo.Commands;
 
 namespace Terminus.Demo.Csv;
 
@@ -77,7 +78,7 @@ internal static class CsvResults
         Day(dating.Likely?.Window.NotAfter),
         Number(dating.Dating.Conflict),
         dating.Dating.Qualified ? "true" : "false",
-        Words(dating.OverHundredYears.Verdict.ToString()),
+        JsonText.Kebab(dating.OverHundredYears.Verdict.ToString()).Replace('-', ' '),
         Statement.Of(dating),
         string.Join(" ", dating.Problems.Select(p => p.Path + ": " + p.Message)),
     ];
@@ -85,7 +86,4 @@ internal static class CsvResults
     private static string Day(LocalDate? day) => day is { } known ? LocalDatePattern.Iso.Format(known) : "";
 
     private static string Number(double? value) => value is { } known ? Math.Round(known, 12).ToString(CultureInfo.InvariantCulture) : "";
-
-    private static string Words(string name)
-        => string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()));
 }

@@ -7,15 +7,7 @@ internal static class DistinctItems
     private const int Few = 16;
 
     internal static ValueList<Evidence> Of(ValueList<Evidence> items)
-    {
-        if (items.Count <= Few)
-        {
-            return HasTwice(items.Span) ? ValueList.Of(items.Distinct()) : items;
-        }
-
-        var seen = new HashSet<Evidence>();
-        return ValueList.Of(items.Where(seen.Add));
-    }
+        => items.Count <= Few && !HasTwice(items.Span) ? items : ValueList.Of(items.Distinct());
 
     private static bool HasTwice(ReadOnlySpan<Evidence> items)
     {

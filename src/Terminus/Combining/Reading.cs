@@ -126,12 +126,7 @@ public sealed record Reading
                 continue;
             }
 
-            foreach (StatedDay window in windows)
-            {
-                days.Add(window.Low, window.High, window.Confidence);
-            }
-
-            days.Close();
+            days.AddItem(windows);
         }
 
         return silent == 0 ? 0 : silent * new Combination(days, dating.AsOfDay).Total;

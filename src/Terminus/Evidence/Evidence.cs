@@ -80,7 +80,7 @@ public abstract record Evidence
         return known.Windows;
     }
 
-    /// <summary>Adds the item's windows to <paramref name="days"/> and closes the item.</summary>
+    /// <summary>Adds the item with its windows to <paramref name="days"/>.</summary>
     internal void StateInto(StatedDays days, Assumptions house) => days.AddItem(WindowsUnder(house));
 
     /// <summary>Whether a date in the item is uncertain (<c>?</c>), which caps the whole item.</summary>

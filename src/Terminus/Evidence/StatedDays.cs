@@ -39,7 +39,7 @@ internal sealed class StatedDays
         starts = new int[items + 1];
     }
 
-    /// <summary>How many items have been closed.</summary>
+    /// <summary>How many items there are.</summary>
     internal int Items { get; private set; }
 
     /// <summary>How many windows there are in all.</summary>
@@ -55,28 +55,7 @@ internal sealed class StatedDays
         }
     }
 
-    internal void Add(int low, int high, double confidence)
-    {
-        if (windowCount == windows.Length)
-        {
-            Array.Resize(ref windows, Math.Max(4, windowCount * 2));
-        }
-
-        windows[windowCount++] = new StatedDay(low, high, confidence);
-    }
-
-    /// <summary>Ends the item whose windows were added last.</summary>
-    internal void Close()
-    {
-        if (Items + 1 == starts.Length)
-        {
-            Array.Resize(ref starts, Math.Max(4, starts.Length * 2));
-        }
-
-        starts[++Items] = windowCount;
-    }
-
-    /// <summary>Adds the windows of one more item, and closes it.</summary>
+    /// <summary>Adds one more item with its windows.</summary>
     internal void AddItem(ReadOnlySpan<StatedDay> item)
     {
         int count = windowCount + item.Length;
@@ -87,6 +66,11 @@ internal sealed class StatedDays
 
         item.CopyTo(windows.AsSpan(windowCount));
         windowCount = count;
-        Close();
+        if (Items + 1 == starts.Length)
+        {
+            Array.Resize(ref starts, Math.Max(4, starts.Length * 2));
+        }
+
+        starts[++Items] = windowCount;
     }
 }

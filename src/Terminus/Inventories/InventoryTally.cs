@@ -1,7 +1,7 @@
 namespace Terminus;
 
-/// <summary>The counts of an <see cref="InventorySummary"/> while they rise.</summary>
-internal struct InventoryTally
+/// <summary>The counts of an <see cref="InventorySummary"/>.</summary>
+internal record struct InventoryTally
 {
     internal int Lines { get; private set; }
 
@@ -41,5 +41,16 @@ internal struct InventoryTally
 
         Disagreeing += dating.Dating.Qualified || Statement.SaysDisagreement(dating.Dating) ? 1 : 0;
         WithProblems += dating.Problems.Count > 0 ? 1 : 0;
+    }
+
+    internal void Add(InventoryTally other)
+    {
+        Lines += other.Lines;
+        Dated += other.Dated;
+        OpenEnded += other.OpenEnded;
+        Undatable += other.Undatable;
+        Refused += other.Refused;
+        Disagreeing += other.Disagreeing;
+        WithProblems += other.WithProblems;
     }
 }

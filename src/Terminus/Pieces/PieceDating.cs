@@ -14,17 +14,16 @@ public sealed class PieceDating
     private const int MostParts = 256;
 
     private PieceDating(
-        Piece piece, Dating whole, ValueList<PartDating> parts, ValueList<Evidence> leftOut, ValueList<DocumentProblem> problems, ReferenceSet reference,
-        double confidence, DatedInterval? interval, DatedInterval? likely)
+        Piece piece, Answer whole, ValueList<PartDating> parts, ValueList<Evidence> leftOut, ValueList<DocumentProblem> problems, ReferenceSet reference,
+        double confidence)
     {
         Piece = piece;
-        Dating = whole;
+        (Dating, Interval, Likely) = (whole.Dating, whole.Interval, whole.Likely);
         Parts = parts;
         LeftOut = leftOut;
         Problems = problems;
         Reference = reference;
         Confidence = confidence;
-        (Interval, Likely) = (interval, likely);
     }
 
     /// <summary>The piece as described.</summary>
@@ -115,24 +114,17 @@ public sealed class PieceDating
         }
 
         int today = DayNumber.Of(asOf);
-        Dating whole = DateItems(merged, today, assumptions);
-        (DatedInterval? interval, DatedInterval? likely) = Answers(whole, confidence);
+        Answer whole = Answer.Of(merged, today, assumptions, confidence);
         var parts = new PartDating[Math.Min(items.Parts.Count, MostParts)];
         for (int i = 0; i < parts.Length; i++)
         {
             string part = items.Parts[i];
             ValueList<Evidence> ofPart = items.OfPart(part);
-            (bool isOriginal, string? why) = (items.IsOriginal(part), WhyNot(piece, part));
-            if (ReferenceEquals(ofPart, items.Whole))
-            {
-                // A part that shows everything there is has the answer of the whole.
-                parts[i] = new PartDating(part, isOriginal, why, whole, interval, likely);
-                continue;
-            }
-
-            Dating dating = DateItems(OneCause.Merge(ofPart, reference, assumptions), today, assumptions);
-            (DatedInterval? intervalOfPart, DatedInterval? likelyOfPart) = Answers(dating, confidence);
-            parts[i] = new PartDating(part, isOriginal, why, dating, intervalOfPart, likelyOfPart);
+            // A part that shows everything there is has the answer of the whole.
+            Answer answer = ReferenceEquals(ofPart, items.Whole)
+                ? whole
+                : Answer.Of(OneCause.Merge(ofPart, reference, assumptions), today, assumptions, confidence);
+            parts[i] = new PartDating(part, items.IsOriginal(part), WhyNot(piece, part), answer.Dating, answer.Interval, answer.Likely);
         }
 
         return new PieceDating(
@@ -142,21 +134,8 @@ public sealed class PieceDating
             OneCause.Merge(items.LeftOut, reference, assumptions),
             problems is null ? ValueList.Of(read.Problems) : ValueList.Of(read.Problems.Concat(problems)),
             reference,
-            confidence,
-            interval,
-            likely);
+            confidence);
     }
-
-    private static (DatedInterval? Interval, DatedInterval? Likely) Answers(Dating dating, double confidence)
-    {
-        DatedInterval? interval = dating.Interval(confidence);
-        return (interval, dating.Interval(Dating.LikelyLevel, interval));
-    }
-
-    // No more are combined than the engine takes.
-    private static Dating DateItems(ValueList<Evidence> merged, int today, Assumptions assumptions)
-        => Dating.OfDistinct(
-            merged.Count > WindowEnds.MostItems ? ValueList.Of(merged.Take(WindowEnds.MostItems)) : merged, today, assumptions);
 
     private static string? WhyNot(Piece piece, string part)
     {
@@ -185,4 +164,27 @@ public sealed class PieceDating
 
     private static void AddLimit(List<DocumentProblem> problems, int count, string what, int most, string done)
         => problems.Add(new DocumentProblem($"The piece has {DateText.Digits(count)} {what}; the first {DateText.Digits(most)} were {done}."));
+
+    /// <summary>A dating with the two answers that are always given.</summary>
+    private readonly struct Answer
+    {
+        private Answer(Dating dating, double confidence)
+        {
+            Dating = dating;
+            Interval = dating.Interval(confidence);
+            Likely = dating.Interval(Dating.LikelyLevel, Interval);
+        }
+
+        internal Dating Dating { get; }
+
+        internal DatedInterval? Interval { get; }
+
+        internal DatedInterval? Likely { get; }
+
+        // No more are combined than the engine takes.
+        internal static Answer Of(ValueList<Evidence> merged, int today, Assumptions assumptions, double confidence)
+            => new(
+                Dating.OfDistinct(merged.Count > WindowEnds.MostItems ? ValueList.Of(merged.Take(WindowEnds.MostItems)) : merged, today, assumptions),
+                confidence);
+    }
 }

@@ -66,32 +66,28 @@ internal static class SharedCause
             return SharedCauses.Everything;
         }
 
-        if (CauseKey.Entry(one) is { } entry && entry == CauseKey.Entry(other))
+        if (AreOne(CauseKey.Entry(one), CauseKey.Entry(other)))
         {
             return SharedCauses.Entry;
         }
 
         return (one, other) switch
         {
-            (FeatureSeen a, FeatureSeen b) => SamePart(a, b) && AnswerOneQuestion(a, b, reference) ? SharedCauses.Question : SharedCauses.None,
+            (FeatureSeen, FeatureSeen) => AreOne(CauseKey.Question(one, reference), CauseKey.Question(other, reference)) ? SharedCauses.Question : SharedCauses.None,
             (FeatureSeen feature, RightEvidence mark) => IsMarkOf(mark, feature, reference) ? SharedCauses.Patent : SharedCauses.None,
             (RightEvidence mark, FeatureSeen feature) => IsMarkOf(mark, feature, reference) ? SharedCauses.Patent : SharedCauses.None,
-            (RightEvidence a, RightEvidence b) => a.GetType() == b.GetType() && SamePart(a, b) ? SharedCauses.Carrier : SharedCauses.None,
+            (RightEvidence, RightEvidence) => AreOne(CauseKey.Carried(one), CauseKey.Carried(other)) ? SharedCauses.Carrier : SharedCauses.None,
             _ => SharedCauses.None,
         };
     }
 
-    private static bool SamePart(Evidence one, Evidence other) => string.Equals(one.Part, other.Part, StringComparison.Ordinal);
-
-    private static bool AnswerOneQuestion(FeatureSeen one, FeatureSeen other, ReferenceSet reference)
-        => one.StatesSomething && other.StatesSomething && reference.Feature(one.Feature)?.Question is { } question
-            && string.Equals(question, reference.Feature(other.Feature)?.Question, StringComparison.Ordinal);
+    private static bool AreOne(CauseKey? one, CauseKey? other) => one is not null && one == other;
 
     /// <summary>Whether a mark is that of a patent on which a feature rests, on one part or where one of them speaks for the whole piece.</summary>
     internal static bool IsMarkOf(Evidence mark, FeatureSeen feature, ReferenceSet reference)
     {
         if (mark is not (PatentIssued or PatentPending) || mark.Entries.Count == 0
-            || !(mark.Part is null || feature.Part is null || SamePart(mark, feature))
+            || !(mark.Part is null || feature.Part is null || string.Equals(mark.Part, feature.Part, StringComparison.Ordinal))
             || reference.Feature(feature.Feature) is not { Patents: { Count: > 0 } patents })
         {
             return false;

@@ -12,12 +12,12 @@ internal static class Words
     /// <summary>A value's name as <c>cannot-tell</c>.</summary>
     internal static string Kebab<T>(T value)
         where T : struct, Enum
-        => Kept<T>.Kebab.GetOrAdd(value, static v => Separate(v.ToString(), '-'));
+        => Cut<T>.Kebab.GetOrAdd(value, static v => Separate(v.ToString(), '-'));
 
     /// <summary>A value's name as <c>cannot tell</c>.</summary>
     internal static string Spaced<T>(T value)
         where T : struct, Enum
-        => Kept<T>.Spaced.GetOrAdd(value, static v => Separate(v.ToString(), ' '));
+        => Cut<T>.Spaced.GetOrAdd(value, static v => Separate(v.ToString(), ' '));
 
     private static string Separate(string name, char separator)
     {
@@ -36,7 +36,7 @@ internal static class Words
     }
 
     // The few names of an enum, each cut once.
-    private static class Kept<T>
+    private static class Cut<T>
         where T : struct, Enum
     {
         internal static readonly ConcurrentDictionary<T, string> Kebab = new();

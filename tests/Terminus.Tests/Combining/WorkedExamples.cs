@@ -54,8 +54,7 @@ internal sealed class WorkedExamples
         var days = new StatedDays(windows.Count);
         foreach ((int low, int high, double confidence) in windows)
         {
-            days.Add(low, high, confidence);
-            days.Close();
+            days.AddItem([new StatedDay(low, high, confidence)]);
         }
 
         return days;
