@@ -1,3 +1,4 @@
+using NodaTime;
 namespace Terminus.Tests.Marks;
 
 public class InscriptionTest
@@ -45,6 +46,16 @@ public class InscriptionTest
         Assert.Equal((MarkKind.DesignNumber, "design"), (design.Kind, design.Right));
         Assert.True(mark.Windows[0].Window.Contains(new NodaTime.LocalDate(1872, 2, 6)));
         Assert.True(DateWindow.InYear(1940).Meets(design.Windows[0].Window));
+    }
+
+    [Fact]
+    public void Read_DateOfMoreDaysThanAreTried_HoldsEachOfThem()
+    {
+        // 13 June 1905 and 10 June 1851 were Tuesdays, as every calendar shows.
+        Mark mark = Assert.Single(Inscription.Read("PAT. JUNE 1? 1???").Marks);
+
+        Assert.True(mark.Windows[0].Window.Contains(new LocalDate(1905, 6, 13)));
+        Assert.True(mark.Windows[0].Window.Contains(new LocalDate(1851, 6, 10)));
     }
 
     [Fact]
