@@ -1,4 +1,3 @@
-using NodaTime;
 namespace Terminus.Tests.Marks;
 
 public class InscriptionTest
@@ -54,8 +53,8 @@ public class InscriptionTest
         // 13 June 1905 and 10 June 1851 were Tuesdays, as every calendar shows.
         Mark mark = Assert.Single(Inscription.Read("PAT. JUNE 1? 1???").Marks);
 
-        Assert.True(mark.Windows[0].Window.Contains(new LocalDate(1905, 6, 13)));
-        Assert.True(mark.Windows[0].Window.Contains(new LocalDate(1851, 6, 10)));
+        Assert.True(mark.Windows[0].Window.Contains(new NodaTime.LocalDate(1905, 6, 13)));
+        Assert.True(mark.Windows[0].Window.Contains(new NodaTime.LocalDate(1851, 6, 10)));
     }
 
     [Fact]
