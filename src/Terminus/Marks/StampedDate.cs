@@ -16,8 +16,8 @@ internal sealed record StampedDate(string Year, int Months, string Day, string M
     /// <summary>Whether the day stands before the month for certain, as in <c>17.IV.94</c>.</summary>
     internal bool OrderKnown { get; init; }
 
-    // More readings than this say no more than the widest of them.
-    private const int Most = 4000;
+    // Where a date can mean more days than this, the day says nothing that its month or its year does not.
+    private const int Most = 1000;
 
     /// <summary>Whether the year is stamped with two digits.</summary>
     internal bool HasShortYear => Year.Length == 2;
@@ -26,24 +26,34 @@ internal sealed record StampedDate(string Year, int Months, string Day, string M
     internal bool HasLosses
         => DigitPattern.HasLosses(Year) || DigitPattern.HasLosses(Day) || DigitPattern.HasLosses(MonthDigits) || (Months & (Months - 1)) != 0;
 
-    /// <summary>All dates of the calendar that it can mean, in the order of the stamp: month first, earlier centuries first.</summary>
+    /// <summary>
+    /// All dates of the calendar that it can mean, in the order of the stamp: month first, earlier centuries first. Where so much is lost that they are more
+    /// than a thousand, the months, or else the years, that hold them.
+    /// </summary>
     internal List<CalendarReading> Readings()
     {
+        StampedDate ofMonth = this with { Day = string.Empty, MonthDigits = string.Empty };
+        return Few(this) ?? Few(ofMonth) ?? Few(ofMonth with { Months = 0 }) ?? [];
+    }
+
+    // The readings of a date, or null where they are too many.
+    private static List<CalendarReading>? Few(StampedDate date)
+    {
         var readings = new List<CalendarReading>();
-        foreach (int year in Years())
+        foreach (int year in date.Years())
         {
-            if (MonthDigits.Length > 0)
+            if (date.MonthDigits.Length > 0)
             {
-                AddNumeric(readings, year);
+                date.AddNumeric(readings, year);
             }
             else
             {
-                AddNamed(readings, year);
+                date.AddNamed(readings, year);
             }
 
             if (readings.Count > Most)
             {
-                break;
+                return null;
             }
         }
 

@@ -1,7 +1,7 @@
 namespace Terminus.Fuzz.Targets;
 
 /// <summary>EDTF texts: what is valid reads back, what is not says why and where.</summary>
-internal sealed class EdtfTarget() : FuzzTarget<(string Text, EdtfDate? Date, string? Error, int Position)>(new AllocationLimits(4 * 1024, 32))
+internal sealed class EdtfTarget() : FuzzTarget<(string Text, EdtfDate? Date, string? Error, int Position)>(new AllocationLimits(8 * 1024, 128))
 {
     protected override (string Text, EdtfDate? Date, string? Error, int Position) Answer(byte[] input)
     {

@@ -3,7 +3,7 @@ using NodaTime;
 namespace Terminus.Fuzz.Targets;
 
 /// <summary>Stamped texts: every character belongs to one mark or to the unread rest, and the reading is one pass.</summary>
-internal sealed class InscriptionTarget() : FuzzTarget<Inscription>(new AllocationLimits(64 * 1024, 4 * 1024))
+internal sealed class InscriptionTarget() : FuzzTarget<Inscription>(new AllocationLimits(64 * 1024, 16 * 1024))
 {
     private const int MostItems = 256;
     private const int MostLooks = 8;

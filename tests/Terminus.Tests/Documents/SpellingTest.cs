@@ -16,4 +16,15 @@ public class SpellingTest
     [Fact]
     public void Nearest_VeryLongWord_IsNotCompared()
         => Assert.Null(Spelling.Nearest(new string('a', 10_000), ["a"]));
+
+    // Counted by hand: a swap of two neighbours is one change.
+    [Theory]
+    [InlineData("inscripiton", "inscriptions")]
+    [InlineData("nscriptons", "inscriptions")]
+    [InlineData("abcriptions", "inscriptions")]
+    [InlineData("abcdeptions", null)]
+    [InlineData("inscriabcde", null)]
+    [InlineData("eltit", null)]
+    public void Nearest_ChangesUpToAThird_AreFound(string word, string? nearest)
+        => Assert.Equal(nearest, Spelling.Nearest(word, ["title", "features", "inscriptions", "marks"]));
 }

@@ -48,6 +48,16 @@ public class InscriptionTest
     }
 
     [Fact]
+    public void Read_DateOfMoreDaysThanAreTried_HoldsEachOfThem()
+    {
+        // 13 June 1905 and 10 June 1851 were Tuesdays, as every calendar shows.
+        Mark mark = Assert.Single(Inscription.Read("PAT. JUNE 1? 1???").Marks);
+
+        Assert.True(mark.Windows[0].Window.Contains(new NodaTime.LocalDate(1905, 6, 13)));
+        Assert.True(mark.Windows[0].Window.Contains(new NodaTime.LocalDate(1851, 6, 10)));
+    }
+
+    [Fact]
     public void Read_LostDigits_GivesThePatternAndAWindow()
     {
         Mark mark = Assert.Single(Inscription.Read("PAT. 2,4?4,1?2").Marks);
