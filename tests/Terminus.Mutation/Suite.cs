@@ -18,11 +18,14 @@ internal sealed class Suite
     private readonly XunitTestFramework framework = new(new Sink(_ => { }));
     private readonly ITestFrameworkExecutor executor;
     private readonly IAssemblyInfo assembly;
+    private readonly Lazy<Memory> memory;
 
     public Suite(string folder)
     {
         Assembly tests = Assembly.LoadFrom(Path.Combine(folder, "Terminus.Tests.dll"));
-        Switch = new MutantSwitch(Assembly.LoadFrom(Path.Combine(folder, "Terminus.dll")));
+        Assembly library = Assembly.LoadFrom(Path.Combine(folder, "Terminus.dll"));
+        Switch = new MutantSwitch(library);
+        memory = new Lazy<Memory>(() => new Memory(library));
         executor = framework.GetExecutor(tests.GetName());
         assembly = Reflector.Wrap(tests);
     }
@@ -52,6 +55,7 @@ internal sealed class Suite
     /// <summary>Starts one test, on a thread of its own: xunit runs it on the thread that asks.</summary>
     public Run Start(ITestCase test)
     {
+        memory.Value.Forget();
         Run run = new();
         new Thread(() => executor.RunTests([test], new Sink(run.Hear), new Options())) { IsBackground = true }.Start();
         return run;

@@ -50,7 +50,6 @@ internal static class LegalTerms
         new("DE", "patent", DayNumber.Of(1877, 7, 1), 15),
         new("DE", "utility-model", DayNumber.Of(1990, 1, 1), 10),
         new("DE", "utility-model", DayNumber.Of(1891, 10, 1), 6),
-        new("FR", "patent", DayNumber.Of(1969, 1, 1), 20),
         new("FR", "patent", DayNumber.Of(1844, 10, 9), 20),
         new("CH", "patent", DayNumber.Of(1888, 11, 15), 20),
         new("CA", "patent", DayNumber.Of(1869, 1, 1), 20),

@@ -60,6 +60,7 @@ public class DatingTest
         Assert.Equal(DisagreementCause.AfterOpinion, only.Cause);
         Assert.Equal(0.8, only.Mass);
         Assert.Equal(Period.DaysBetween(AsOf, new LocalDate(2030, 1, 1)), only.DaysApart);
+        Assert.Equal("0 and today: 0.8 (Face, 1133 days apart)", only.ToString());
     }
 
     // Common practice, no source: "patent pending", filed 1956 and issued 1961, dates to 1956-1961.
@@ -175,6 +176,7 @@ public class DatingTest
     {
         var dating = Dating.Of([new PatentIssued(EvidenceDate.InYear(1961)), new KnownBy(EvidenceDate.InYear(1970))], AsOf);
         Assert.Equal("1961-01-01/1970-12-31 (0.9)", dating.Interval(0.9)!.ToString());
+        Assert.Equal("1961-01-01/1970-12-31 (0.667)", dating.Interval(2.0 / 3)!.ToString());
         Assert.Equal("any date (0.9)", Dating.Of([], AsOf).Interval(0.9)!.ToString());
         Assert.Equal("without 0: ../1970-12-31 (0.9)", dating.InfluenceOf(0, 0.9).ToString());
     }
@@ -193,7 +195,9 @@ public class DatingTest
         Influence patent = dating.InfluenceOf(0, 0.9);
         Assert.True(patent.ChangesPossible && patent.ChangesInterval);
         Assert.Equal("../1970-12-31", patent.PossibleWithout!.Value.ToEdtf());
-        Assert.Equal(2, Assert.Throws<ArgumentOutOfRangeException>(() => dating.InfluenceOf(2, 0.9)).ActualValue);
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => dating.InfluenceOf(2, 0.9));
+        Assert.Equal(2, error.ActualValue);
+        Assert.StartsWith("The items are numbered from 0 to 1.", error.Message, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -202,7 +206,11 @@ public class DatingTest
     [InlineData(1.1)]
     [InlineData(double.NaN)]
     public void Interval_LevelOutsideItsRange_ThrowsWithTheValue(double level)
-        => Assert.Equal(level, Assert.Throws<ArgumentOutOfRangeException>(() => Dating.Of([], AsOf).Interval(level)).ActualValue);
+    {
+        var dating = Dating.Of([], AsOf);
+        Assert.Equal(level, Assert.Throws<ArgumentOutOfRangeException>(() => dating.Interval(level)).ActualValue);
+        Assert.Equal(level, Assert.Throws<ArgumentOutOfRangeException>(() => dating.Interval(level, dating.Interval(0.9))).ActualValue);
+    }
 
     [Fact]
     public void Of_ItemThatIsNull_ThrowsAndNamesItsIndex()

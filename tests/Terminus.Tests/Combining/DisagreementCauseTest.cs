@@ -110,7 +110,10 @@ public class DisagreementCauseTest
 
     [Fact]
     public void AnOpinionBesideAMark_HasNoKnownCause()
-        => Is(DisagreementCause.Unknown, new Opinion(DateWindow.InYear(1900), 0.9), new PatentIssued(EvidenceDate.Parse("1950")));
+    {
+        Is(DisagreementCause.Unknown, new Opinion(DateWindow.InYear(1900), 0.9), new PatentIssued(EvidenceDate.Parse("1950")));
+        Is(DisagreementCause.Unknown, new Opinion(DateWindow.InYear(1950), 0.9), new PatentIssued(EvidenceDate.Parse("1900"), "US", "utility"));
+    }
 
     private static void Is(DisagreementCause cause, Evidence one, Evidence other)
     {

@@ -62,6 +62,24 @@ public class SpreadTest
     }
 
     [Fact]
+    public void Before_DayOfTheOpinionBeforeThePeriod_IsAll()
+    {
+        Spread before = Dating.Of([], new LocalDate(1699, 12, 31)).Spread;
+        Assert.Empty(before.Cells);
+        Assert.Equal(1, before.Before);
+        SpreadCell only = Assert.Single(Dating.Of([], new LocalDate(1700, 1, 1)).Spread.Cells);
+        Assert.Equal(1, only.Window.Days);
+    }
+
+    [Fact]
+    public void Before_WindowThatEndsOnTheFirstDay_IsSpread()
+    {
+        Spread spread = Dating.Of([new Opinion(DateWindow.Between(new LocalDate(1690, 1, 1), new LocalDate(1700, 1, 1)), 1)], AsOf).Spread;
+        Assert.Equal(0, spread.Before);
+        Assert.Equal(new LocalDate(1700, 1, 1), spread.Median);
+    }
+
+    [Fact]
     public void Cells_TotalConflict_AreNone()
     {
         Spread spread = Dating.Of([new Opinion(Window(1, 2), 1), new Opinion(Window(4, 5), 1)], AsOf).Spread;

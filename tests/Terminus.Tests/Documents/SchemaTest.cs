@@ -12,7 +12,7 @@ public class SchemaTest
     private static readonly JsonSchema ReferenceSchema = JsonSchema.FromText(ReferenceText.ToJsonString());
     private static readonly JsonSchema PieceSchema = JsonSchema.FromText(Load("piece").ToJsonString());
 
-    private const string WholePiece = """
+    internal const string WholePiece = """
         {
           "format": 1, "id": "QH-014", "title": "pair of cuff links", "object": "cuff fastening", "stated": "1955~",
           "parts": [ { "part": "box", "original": false, "why": "later" } ],

@@ -65,6 +65,16 @@ public class AssumptionsReaderTest
     }
 
     [Fact]
+    public void Read_NameThatIsNone_SaysWhatIsWanted()
+        => Assert.Equal(
+            ["Found the number 3 where a name", "Found the number 4 where a version"],
+            Read("""{ "format": 1, "name": 3, "version": 4 }""").Problems.Select(p => p.Message[..p.Message.IndexOf(',', StringComparison.Ordinal)]));
+
+    [Fact]
+    public void Read_HigherFormat_IsRefused()
+        => Assert.Equal("$.format", Assert.Single(Read("""{ "format": 99, "name": "invented", "version": "1.0.0" }""").Problems).Path);
+
+    [Fact]
     public void Read_NoObject_HasNoValue()
     {
         DocumentResult<Assumptions> result = Read("[]");

@@ -111,4 +111,18 @@ public class AssumptionsTest
 
     private static TheoryData<string> Named(Type type)
         => [.. typeof(Assumptions).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == type).Select(p => p.Name)];
+
+    [Fact]
+    public void With_NumberThatIsNot_ListsThoseThereAre()
+    {
+        var error = Assert.Throws<ArgumentException>(() => Assumptions.House.With("invented", 1));
+        Assert.StartsWith("No number is named \"invented\"; there are firmAt, circaYears, ", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_YearsThatAreNotWhole_SaysSo()
+        => Assert.StartsWith(
+            "A number of years, and a year, is whole.",
+            Assert.Throws<ArgumentOutOfRangeException>(() => Assumptions.House.With("circaYears", 1.5)).Message,
+            StringComparison.Ordinal);
 }
