@@ -12,27 +12,36 @@ internal static class FixedPoint
     /// <param name="into">At least <see cref="Longest"/> bytes.</param>
     internal static int Write(long units, int decimals, Span<byte> into)
     {
+        ulong left = (ulong)units;
+
         // Most numbers have few decimals, so zeros go three at a time at first.
-        while (decimals >= 3 && units % 1000 == 0)
+        while (decimals >= 3 && left % 1000 == 0)
         {
-            (units, decimals) = (units / 1000, decimals - 3);
+            (left, decimals) = (left / 1000, decimals - 3);
         }
 
-        while (decimals > 0 && units % 10 == 0)
+        while (decimals > 0 && left % 10 == 0)
         {
-            (units, decimals) = (units / 10, decimals - 1);
+            (left, decimals) = (left / 10, decimals - 1);
         }
 
         int start = Longest;
-        for (int written = 0; written <= decimals || units > 0; written++, units /= 10)
+        for (int more = decimals; more > 0; more--, left /= 10)
         {
-            if (written == decimals && decimals > 0)
-            {
-                into[--start] = (byte)'.';
-            }
-
-            into[--start] = (byte)('0' + (units % 10));
+            into[--start] = (byte)('0' + (left % 10));
         }
+
+        if (decimals > 0)
+        {
+            into[--start] = (byte)'.';
+        }
+
+        do
+        {
+            into[--start] = (byte)('0' + (left % 10));
+            left /= 10;
+        }
+        while (left > 0);
 
         into.Slice(start, Longest - start).CopyTo(into);
         return Longest - start;

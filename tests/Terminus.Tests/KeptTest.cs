@@ -5,12 +5,21 @@ public class KeptTest
     private int made;
 
     [Fact]
-    public void Get_AskedAgain_IsTheSameAnswerMadeOnce()
+    public void Get_AskedOnce_IsNotKept()
     {
         var kept = new Kept<int, string>(4);
-        string first = Get(kept, 1);
-        Assert.Same(first, Get(kept, 1));
-        Assert.Equal(1, made);
+        Assert.Equal("answer 1", Get(kept, 1));
+        Assert.Equal(0, kept.Count);
+    }
+
+    [Fact]
+    public void Get_AskedAgainAndAgain_IsTheSameAnswerFromTheSecondTimeOn()
+    {
+        var kept = new Kept<int, string>(4);
+        Get(kept, 1);
+        string second = Get(kept, 1);
+        Assert.Same(second, Get(kept, 1));
+        Assert.Equal(2, made);
     }
 
     [Fact]
@@ -20,6 +29,7 @@ public class KeptTest
         for (int i = 0; i < 1000; i++)
         {
             Assert.Equal("answer " + i, Get(kept, i));
+            Assert.Equal("answer " + i, Get(kept, i));
             Assert.InRange(kept.Count, 1, 8);
         }
     }
@@ -28,13 +38,17 @@ public class KeptTest
     public void Get_AskedForBetweenManyOthers_Stays()
     {
         var kept = new Kept<int, string>(8);
+        const int Usual = 1000;
+        Get(kept, Usual);
         for (int i = 1; i <= 100; i++)
         {
-            Get(kept, 0);
+            Get(kept, Usual);
+            Get(kept, i);
             Get(kept, i);
         }
 
-        Assert.Equal(101, made);
+        // Each twice: the first time it is not kept, the second time it is.
+        Assert.Equal(202, made);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public enum DisagreementLevel
 /// <remarks>Source: Helly's theorem in dimension 1: intervals have a common point exactly when every two of them meet.</remarks>
 public sealed record Disagreement
 {
-    private Disagreement(int first, int? second, double mass, DisagreementLevel level, int days, DisagreementCause cause, IEnumerable<string> parts)
+    private Disagreement(int first, int? second, double mass, DisagreementLevel level, int days, DisagreementCause cause, ValueList<string> parts)
     {
         First = first;
         Second = second;
@@ -24,7 +24,7 @@ public sealed record Disagreement
         Level = level;
         DaysApart = days;
         Cause = cause;
-        Parts = ValueList.Of(parts);
+        Parts = parts;
     }
 
     /// <summary>The index of the first item in <see cref="Dating.Evidence"/>.</summary>
@@ -67,7 +67,7 @@ public sealed record Disagreement
             AddIfApart(found, dating, first, null, dating.Stated[first], today);
         }
 
-        return found.OrderByDescending(d => d.Mass);
+        return found.Count < 2 ? found : found.OrderByDescending(d => d.Mass);
     }
 
     private static void AddIfApart(
@@ -100,8 +100,13 @@ public sealed record Disagreement
             atFace ? DisagreementLevel.Face : DisagreementLevel.Usage,
             days,
             DisagreementCauses.Of(item, partner, firstIsLater: one[one.Length - 1].Low > other[other.Length - 1].High, days),
-            new[] { item.Part, partner?.Part }.OfType<string>().Distinct(StringComparer.Ordinal)));
+            Named(item.Part, partner?.Part)));
     }
+
+    private static ValueList<string> Named(string? one, string? other)
+        => (one ?? other) is not { } first ? ValueList<string>.Empty
+            : one is null || other is null || string.Equals(one, other, StringComparison.Ordinal) ? ValueList<string>.Owning([first])
+            : ValueList<string>.Owning([one, other]);
 
     private static double MassOf(ReadOnlySpan<StatedDay> windows, int level)
         => windows[level].Confidence - (level + 1 < windows.Length ? windows[level + 1].Confidence : 0);

@@ -21,11 +21,23 @@ internal static class DateText
     /// <summary>A day as <c>1956-03-06</c>.</summary>
     internal static string Iso(LocalDate date) => Iso(DayNumber.Of(date));
 
-    /// <summary>Writes a day as <c>1956-03-06</c> into a text, and returns its length, at most <see cref="LongestIso"/>.</summary>
-    internal static int WriteIso(int dayNumber, Span<char> text)
+    /// <summary>Writes a day as <c>1956-03-06</c> in ASCII, and returns its length, at most <see cref="LongestIso"/>.</summary>
+    internal static int WriteIso(int dayNumber, Span<byte> ascii)
     {
         (int year, int month, int day) = DayNumber.Parts(dayNumber);
-        return Write(year, month, day, text);
+        return Write(year, month, day, ascii);
+    }
+
+    /// <summary>The day that a text of the form <c>1956-03-06</c> is, or null where it is none.</summary>
+    internal static int? DayOf(ReadOnlySpan<char> text)
+    {
+        if (text.Length != 10 || text[4] != '-' || text[7] != '-'
+            || Number(text.Slice(0, 4)) is not { } year || Number(text.Slice(5, 2)) is not { } month || Number(text.Slice(8)) is not { } day)
+        {
+            return null;
+        }
+
+        return month is >= 1 and <= 12 && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month) ? DayNumber.Of(year, month, day) : null;
     }
 
     /// <summary>The most characters of a day of the calendar.</summary>
@@ -34,17 +46,24 @@ internal static class DateText
     // "28 September -9998", and room to spare.
     private const int LongestWords = 24;
 
-    /// <summary>Writes a window in EDTF as <see cref="DateWindow.ToEdtf"/> says, and returns its length, at most <see cref="LongestEdtf"/>.</summary>
-    internal static int WriteEdtf(DateWindow window, Span<char> text)
+    /// <summary>A window in EDTF as <see cref="DateWindow.ToEdtf"/> says.</summary>
+    internal static string Edtf(DateWindow window)
     {
-        int length = WriteEnd(window.FirstDay, text);
+        Span<byte> ascii = stackalloc byte[LongestEdtf];
+        return Text(ascii.Slice(0, WriteEdtf(window, ascii)));
+    }
+
+    /// <summary>Writes a window in EDTF in ASCII, and returns its length, at most <see cref="LongestEdtf"/>.</summary>
+    internal static int WriteEdtf(DateWindow window, Span<byte> ascii)
+    {
+        int length = WriteEnd(window.FirstDay, ascii);
         if (window.FirstDay == window.LastDay)
         {
             return length;
         }
 
-        text[length++] = '/';
-        return length + WriteEnd(window.LastDay, text.Slice(length));
+        ascii[length++] = (byte)'/';
+        return length + WriteEnd(window.LastDay, ascii.Slice(length));
     }
 
     /// <summary>The most characters of a window of the calendar.</summary>
@@ -53,9 +72,8 @@ internal static class DateText
     /// <summary>A day of a year that may lie outside the calendar, with at least four digits of year.</summary>
     internal static string Iso(long year, int month, int day)
     {
-        Span<char> text = stackalloc char[32];
-        int length = Write(year, month, day, text);
-        return text.Slice(0, length).ToString();
+        Span<byte> ascii = stackalloc byte[32];
+        return Text(ascii.Slice(0, Write(year, month, day, ascii)));
     }
 
     /// <summary>A year with at least four digits: <c>1956</c>, <c>-0044</c>.</summary>
@@ -103,41 +121,69 @@ internal static class DateText
     /// <summary>A whole number in plain digits.</summary>
     internal static string Digits(long value) => value.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
-    private static int WriteEnd(int dayNumber, Span<char> text)
+    private static int WriteEnd(int dayNumber, Span<byte> ascii)
     {
         if (dayNumber != DayNumber.Open)
         {
-            return WriteIso(dayNumber, text);
+            return WriteIso(dayNumber, ascii);
         }
 
-        (text[0], text[1]) = ('.', '.');
+        (ascii[0], ascii[1]) = ((byte)'.', (byte)'.');
         return 2;
     }
 
-    private static int Write(long year, int month, int day, Span<char> text)
+    private static int Write(long year, int month, int day, Span<byte> ascii)
     {
         int position = 0;
         if (year is >= 0 and <= 9999)
         {
-            Write((int)year / 100, text);
-            Write((int)year % 100, text.Slice(2));
+            Write((uint)year / 100, ascii);
+            Write((uint)year % 100, ascii.Slice(2));
             position = 4;
         }
         else
         {
             foreach (char digit in year.ToString("0000", System.Globalization.CultureInfo.InvariantCulture))
             {
-                text[position++] = digit;
+                ascii[position++] = (byte)digit;
             }
         }
 
-        text[position] = '-';
-        Write(month, text.Slice(position + 1));
-        text[position + 3] = '-';
-        Write(day, text.Slice(position + 4));
-        return position + 6;
+        Span<byte> rest = ascii.Slice(position, 6);
+        rest[0] = (byte)'-';
+        Write((uint)month, rest.Slice(1));
+        rest[3] = (byte)'-';
+        Write((uint)day, rest.Slice(4));
+        return position + rest.Length;
     }
 
-    private static void Write(int twoDigits, Span<char> text)
-        => (text[0], text[1]) = ((char)('0' + (twoDigits / 10)), (char)('0' + (twoDigits % 10)));
+    private static void Write(uint twoDigits, Span<byte> ascii)
+        => (ascii[1], ascii[0]) = ((byte)('0' + (twoDigits % 10)), (byte)('0' + (twoDigits / 10)));
+
+    private static int? Number(ReadOnlySpan<char> digits)
+    {
+        int number = 0;
+        foreach (char digit in digits)
+        {
+            if (digit is < '0' or > '9')
+            {
+                return null;
+            }
+
+            number = (number * 10) + (digit - '0');
+        }
+
+        return number;
+    }
+
+    private static string Text(ReadOnlySpan<byte> ascii)
+    {
+        Span<char> text = stackalloc char[ascii.Length];
+        for (int i = 0; i < ascii.Length; i++)
+        {
+            text[i] = (char)ascii[i];
+        }
+
+        return text.ToString();
+    }
 }

@@ -153,14 +153,5 @@ public readonly struct DateWindow : IEquatable<DateWindow>
     /// The window as an EDTF interval (ISO 8601-2:2019), with <c>..</c> for an open end, or null for any date, which EDTF cannot write.
     /// A window of one day is written as that day.
     /// </summary>
-    public string? ToEdtf()
-    {
-        if (IsAny)
-        {
-            return null;
-        }
-
-        Span<char> text = stackalloc char[DateText.LongestEdtf];
-        return text.Slice(0, DateText.WriteEdtf(this, text)).ToString();
-    }
+    public string? ToEdtf() => IsAny ? null : DateText.Edtf(this);
 }

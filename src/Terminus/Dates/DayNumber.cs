@@ -41,18 +41,23 @@ internal static class DayNumber
         return (era * DaysPerEra) + dayOfEra - Origin + 1;
     }
 
+    /// <summary>The day of a number in the proleptic Gregorian calendar.</summary>
+    /// <remarks>
+    /// Source: Neri and Schneider, Euclidean affine functions and their application to calendar algorithms, Software: Practice and Experience 53
+    /// (2023), figure 12, whose constants divide by multiplying; with the origin of this calendar.
+    /// </remarks>
     internal static (int Year, int Month, int Day) Parts(int number)
     {
-        int days = number + Origin - 1;
-        int era = days / DaysPerEra;
-        int dayOfEra = days - (era * DaysPerEra);
-        int yearOfEra = (dayOfEra - (dayOfEra / 1460) + (dayOfEra / 36_524) - (dayOfEra / 146_096)) / 365;
-        int dayOfYear = dayOfEra - ((365 * yearOfEra) + (yearOfEra / 4) - (yearOfEra / 100));
-        int monthFromMarch = ((5 * dayOfYear) + 2) / 153;
-        int day = dayOfYear - (((153 * monthFromMarch) + 2) / 5) + 1;
-        int month = monthFromMarch < 10 ? monthFromMarch + 3 : monthFromMarch - 9;
-        int year = yearOfEra + (era * 400) - YearShift + (month <= 2 ? 1 : 0);
-        return (year, month, day);
+        uint quarters = (4 * (uint)(number + Origin - 1)) + 3;
+        uint century = quarters / DaysPerEra;
+        ulong product = 2_939_745ul * ((quarters % DaysPerEra) | 3);
+        uint dayOfYear = (uint)product / 2_939_745 / 4;
+        uint monthAndDay = (2141 * dayOfYear) + 197_913;
+        (int month, int day) = ((int)(monthAndDay >> 16), (int)((ushort)monthAndDay / 2141));
+
+        // Years start in March, so January and February are the months 13 and 14 of the year before.
+        int year = (int)((100 * century) + (uint)(product >> 32)) - YearShift;
+        return dayOfYear >= 306 ? (year + 1, month - 12, day + 1) : (year, month, day + 1);
     }
 
     internal static LocalDate ToDate(int number)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -10,6 +11,12 @@ internal static class DocumentWriting
     private const int Decimals = 12;
     private const double Units = 1e12;
 
+    /// <summary>The most bytes of a number.</summary>
+    internal const int LongestNumber = 32;
+
+    // Most results fit.
+    private const int UsualLength = 8 * 1024;
+
     // Smaller numbers are written with an exponent.
     private const double LeastPlain = 1e-4;
 
@@ -20,7 +27,10 @@ internal static class DocumentWriting
     internal static JsonWriterOptions Compact => new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true };
 
     /// <summary>Writes a document into a string.</summary>
-    internal static string ToText(JsonWriterOptions options, Action<Utf8JsonWriter> write)
+    internal static string ToText(JsonWriterOptions options, Action<Utf8JsonWriter> write) => Encoding.UTF8.GetString(ToBytes(options, write));
+
+    /// <summary>Writes a document into bytes.</summary>
+    internal static byte[] ToBytes(JsonWriterOptions options, Action<Utf8JsonWriter> write)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, options))
@@ -28,7 +38,7 @@ internal static class DocumentWriting
             write(json);
         }
 
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+        return stream.ToArray();
     }
 
     /// <summary>A member with a text, left out where there is none.</summary>
@@ -84,8 +94,8 @@ internal static class DocumentWriting
             return;
         }
 
-        Span<char> text = stackalloc char[DateText.LongestIso];
-        json.WriteString(name, text.Slice(0, DateText.WriteIso(dayNumber, text)));
+        Span<byte> ascii = stackalloc byte[DateText.LongestIso];
+        json.WriteString(name, ascii.Slice(0, DateText.WriteIso(dayNumber, ascii)));
     }
 
     /// <summary>The members <c>notBefore</c> and <c>notAfter</c>, null where the end is open.</summary>
@@ -95,38 +105,36 @@ internal static class DocumentWriting
         json.WriteDay("notAfter"u8, window.LastDay);
     }
 
-    /// <summary>A member with a window in EDTF, null for any date.</summary>
-    internal static void WriteEdtf(this Utf8JsonWriter json, ReadOnlySpan<byte> name, DateWindow window)
-    {
-        if (window.IsAny)
-        {
-            json.WriteNull(name);
-            return;
-        }
-
-        Span<char> text = stackalloc char[DateText.LongestEdtf];
-        json.WriteString(name, text.Slice(0, DateText.WriteEdtf(window, text)));
-    }
-
     /// <summary>A member with a number rounded to 12 decimals, so that the last bits of a sum are not printed.</summary>
     internal static void WriteRounded(this Utf8JsonWriter json, ReadOnlySpan<byte> name, double value)
     {
+        Span<byte> digits = stackalloc byte[LongestNumber];
+        json.WritePropertyName(name);
+        json.WriteRawValue(digits.Slice(0, WriteRounded(value, digits)), skipInputValidation: true);
+    }
+
+    /// <summary>Writes a number as <see cref="WriteRounded(Utf8JsonWriter, ReadOnlySpan{byte}, double)"/> does, and returns its length, at most <see cref="LongestNumber"/>.</summary>
+    internal static int WriteRounded(double value, Span<byte> digits)
+    {
         if (value is 0 or 1)
         {
-            json.WriteNumber(name, (int)value);
-            return;
+            digits[0] = (byte)('0' + (int)value);
+            return 1;
         }
 
-        if (value is not (>= LeastPlain and < 1))
+        if (value is >= LeastPlain and < 1)
         {
-            json.WriteNumber(name, Round(value));
-            return;
+            // A share is a count of its last decimal: far quicker than to look for the shortest digits that give the same double.
+            return FixedPoint.Write((long)Math.Round(value * Units), Decimals, digits);
         }
 
-        // A share is a count of its last decimal: far quicker than to look for the shortest digits that give the same double.
-        Span<byte> digits = stackalloc byte[FixedPoint.Longest];
-        json.WritePropertyName(name);
-        json.WriteRawValue(digits.Slice(0, FixedPoint.Write((long)Math.Round(value * Units), Decimals, digits)), skipInputValidation: true);
+        string text = Round(value).ToString("R", CultureInfo.InvariantCulture);
+        for (int i = 0; i < text.Length; i++)
+        {
+            digits[i] = (byte)text[i];
+        }
+
+        return text.Length;
     }
 
     /// <summary>A member with a list of texts.</summary>
@@ -152,4 +160,25 @@ internal static class DocumentWriting
 
     /// <summary>A number with at most 12 decimals, and no negative zero.</summary>
     internal static double Round(double value) => Math.Round(value, Decimals) + 0.0;
+
+    /// <summary>
+    /// Writes what is partly copied as bytes on one line. A writer that indents is given it token by token, so that it is indented all through.
+    /// </summary>
+    internal static void WriteCopied(Utf8JsonWriter json, Action<Utf8JsonWriter> write)
+    {
+        if (!json.Options.Indented)
+        {
+            write(json);
+            return;
+        }
+
+        using var line = new ByteBuffer(UsualLength);
+        using (var compact = new Utf8JsonWriter(line, Compact))
+        {
+            write(compact);
+        }
+
+        using var document = JsonDocument.Parse(line.Bytes.AsMemory(0, line.Length));
+        document.WriteTo(json);
+    }
 }

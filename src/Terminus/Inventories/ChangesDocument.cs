@@ -143,7 +143,16 @@ public static class ChangesDocument
         }
 
         json.WriteStartObject(name);
-        EvidenceWriter.WriteWindows(json, item.Windows);
+        json.WriteStartArray("windows");
+        foreach (StatedWindow window in item.Windows)
+        {
+            json.WriteStartObject();
+            json.WriteWindow(window.Window);
+            json.WriteRounded("confidence"u8, window.Confidence);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 }

@@ -22,8 +22,7 @@ public sealed class InventoryResult
     /// <param name="steps">Whether to add the answers at all levels.</param>
     public void Write(Utf8JsonWriter json, bool steps = false)
     {
-        Guard.NotNull(json, nameof(json));
-        Write(json, new ResultWriter(json), steps);
+        DocumentWriting.WriteCopied(Guard.NotNull(json, nameof(json)), compact => Write(compact, new ResultWriter(compact), steps));
     }
 
     /// <summary>Writes the answer with a writer of results, which is used again.</summary>

@@ -15,11 +15,11 @@ internal static class OneCause
     internal static ValueList<Evidence> Merge(ValueList<Evidence> items, ReferenceSet reference, Assumptions house)
     {
         SharedCauses shared = SharedCause.Among(items.Span, reference);
-        if (shared == SharedCauses.None)
-        {
-            return items;
-        }
+        return shared == SharedCauses.None ? items : Merge(items, shared, reference, house);
+    }
 
+    private static ValueList<Evidence> Merge(ValueList<Evidence> items, SharedCauses shared, ReferenceSet reference, Assumptions house)
+    {
         KeptEvidence kept = KeptEvidence.Of(reference, house);
         List<Evidence> merged = [.. (shared & SharedCauses.Everything) != 0 ? DistinctItems.Of(items) : items];
         if ((shared & SharedCauses.Carrier) != 0)

@@ -127,34 +127,50 @@ internal sealed partial class PieceEvidence
     // Advertisements of one model are one item, first to last.
     private void AddAdverts(IReadOnlyList<PieceAdvert> adverts)
     {
-        if (adverts.Count == 1)
+        for (int i = 0; i < adverts.Count; i++)
         {
-            AddModel(adverts, adverts[0].Model, adverts[0].Part);
-            return;
-        }
-
-        foreach (IGrouping<(string? Model, string? Part), PieceAdvert> model in adverts.GroupBy(a => (a.Model, a.Part)))
-        {
-            AddModel([.. model], model.Key.Model, model.Key.Part);
+            if (IndexOfModel(adverts, adverts[i]) == i)
+            {
+                AddModel(adverts, adverts[i]);
+            }
         }
     }
 
-    private void AddModel(IReadOnlyList<PieceAdvert> shown, string? model, string? part)
+    private void AddModel(IReadOnlyList<PieceAdvert> adverts, PieceAdvert shown)
     {
-        IEnumerable<AdvertEntry> known = model is null ? [] : reference.AdvertsOfModel(model);
-        List<EvidenceDate> dates = [.. shown.Select(a => EvidenceDate.From(a.Date)), .. known.Select(a => EvidenceDate.From(a.Date!))];
-        EvidenceDate first = dates.OrderBy(d => d.Outer.Low).First();
-        EvidenceDate last = dates.OrderByDescending(d => d.Outer.High).First();
-        string what = string.Join("; ", shown.Select(a => a.What).Concat(known.Select(a => a.What)).OfType<string>().Distinct(StringComparer.Ordinal));
-        items.Add(new ModelAdvertised(
-            first,
-            last == first ? null : last,
-            what.Length == 0 ? null : what,
-            part,
-            what.Length == 0 ? null : what,
-            known.Select(a => a.Id),
-            dates.Count > 1 ? [new Reason("pieces.adverts-merged", "count", DateText.Digits(dates.Count))] : null));
+        var model = new AdvertisedModel(shown.Part);
+        for (int i = 0; i < adverts.Count; i++)
+        {
+            if (IsOfModel(adverts[i], shown))
+            {
+                model.Add(adverts[i].Date, adverts[i].What);
+            }
+        }
+
+        if (shown.Model is not null)
+        {
+            foreach (AdvertEntry known in reference.AdvertsOfModel(shown.Model))
+            {
+                model.Add(known.Date!, known.What, known.Id);
+            }
+        }
+
+        items.Add(model.ToEvidence());
     }
+
+    private static int IndexOfModel(IReadOnlyList<PieceAdvert> adverts, PieceAdvert shown)
+    {
+        int first = 0;
+        while (!IsOfModel(adverts[first], shown))
+        {
+            first++;
+        }
+
+        return first;
+    }
+
+    private static bool IsOfModel(PieceAdvert advert, PieceAdvert shown)
+        => string.Equals(advert.Model, shown.Model, StringComparison.Ordinal) && string.Equals(advert.Part, shown.Part, StringComparison.Ordinal);
 
     private void AddOpinion(PieceOpinion opinion, EntryPath path)
     {

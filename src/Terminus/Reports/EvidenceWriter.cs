@@ -5,12 +5,15 @@ namespace Terminus;
 /// <summary>Writes the items of evidence of a result, each with its windows and its reasons in words.</summary>
 internal sealed class EvidenceWriter
 {
+    // The names of the members, two days and a number.
+    private const int LongestWindow = 128;
+
     private readonly Utf8JsonWriter json;
     private readonly ReadyEvidence? ready;
     private readonly TextBuffer words = new();
     private readonly ReasonDraft reasons;
 
-    /// <param name="json">The writer.</param>
+    /// <param name="json">The writer, which does not indent: windows are copied into it as bytes.</param>
     /// <param name="ready">Items that are copied, or null for none.</param>
     internal EvidenceWriter(Utf8JsonWriter json, ReadyEvidence? ready = null)
     {
@@ -61,35 +64,26 @@ internal sealed class EvidenceWriter
         json.WriteEndObject();
     }
 
-    /// <summary>The member <c>windows</c>: each with its ends, null where open, and its confidence.</summary>
-    internal static void WriteWindows(Utf8JsonWriter json, IReadOnlyList<StatedWindow> windows)
-    {
-        json.WriteStartArray("windows"u8);
-        foreach (StatedWindow window in windows)
-        {
-            WriteWindow(json, window.Window, window.Confidence);
-        }
-
-        json.WriteEndArray();
-    }
-
     private void WriteWindows(ReadOnlySpan<StatedDay> windows)
     {
         json.WriteStartArray("windows"u8);
         foreach (StatedDay window in windows)
         {
-            WriteWindow(json, DateWindow.OfBounds(window.Low, window.High), window.Confidence);
+            Write(window);
         }
 
         json.WriteEndArray();
     }
 
-    private static void WriteWindow(Utf8JsonWriter json, DateWindow window, double confidence)
+    private void Write(StatedDay window)
     {
-        json.WriteStartObject();
-        json.WriteWindow(window);
-        json.WriteRounded("confidence"u8, confidence);
-        json.WriteEndObject();
+        var stated = new PlainJson(stackalloc byte[LongestWindow]);
+        stated.Add("{"u8);
+        stated.AddEnds(DateWindow.OfBounds(window.Low, window.High));
+        stated.Add(",\"confidence\":"u8);
+        stated.AddRounded(window.Confidence);
+        stated.Add("}"u8);
+        json.WriteRawValue(stated.Bytes, skipInputValidation: true);
     }
 
     private void WriteOrCopy(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference)

@@ -8,8 +8,7 @@ namespace Terminus;
 /// collection, as the very same object. For one thread, one reference and one set of house defaults, and for results on one line.
 /// </summary>
 /// <remarks>
-/// There is a bounded number of places, and each item has one. The first time it only claims its place; the second time it is kept, so that
-/// what comes once costs nothing.
+/// There is a bounded number of places, and each item has one. It is kept when it comes for the second time, so that what comes once costs nothing.
 /// </remarks>
 internal sealed class ReadyEvidence : IDisposable
 {
@@ -17,6 +16,7 @@ internal sealed class ReadyEvidence : IDisposable
     private const int LongestKept = 4096;
 
     private readonly Place[] places = new Place[Places];
+    private readonly CameBefore came = new(Places);
     private readonly ByteBuffer bytes = new(LongestKept);
     private readonly Utf8JsonWriter json;
     private readonly EvidenceWriter writer;
@@ -30,13 +30,15 @@ internal sealed class ReadyEvidence : IDisposable
     /// <summary>The item as JSON; empty where it is not kept.</summary>
     internal ReadOnlySpan<byte> Find(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference)
     {
-        ref Place place = ref places[RuntimeHelpers.GetHashCode(item) & (Places - 1)];
+        int hash = RuntimeHelpers.GetHashCode(item);
+        ref Place place = ref places[hash & (Places - 1)];
         if (!ReferenceEquals(place.Item, item))
         {
-            place = new Place(item, null);
-        }
-        else if (place.Json is null)
-        {
+            if (!came.Note(hash))
+            {
+                return default;
+            }
+
             place = new Place(item, Render(item, windows, reference));
         }
 
@@ -49,7 +51,7 @@ internal sealed class ReadyEvidence : IDisposable
         bytes.Dispose();
     }
 
-    // Of an item that is too long to keep, nothing is kept and the place stays.
+    // Of an item that is too long to keep, nothing is kept but its place.
     private byte[] Render(Evidence item, ReadOnlySpan<StatedDay> windows, ReferenceSet reference)
     {
         bytes.Clear();
@@ -59,10 +61,10 @@ internal sealed class ReadyEvidence : IDisposable
         return bytes.Length <= LongestKept ? bytes.Bytes.AsSpan(0, bytes.Length).ToArray() : [];
     }
 
-    private readonly struct Place(Evidence item, byte[]? json)
+    private readonly struct Place(Evidence item, byte[] json)
     {
         internal Evidence? Item { get; } = item;
 
-        internal byte[]? Json { get; } = json;
+        internal byte[] Json { get; } = json;
     }
 }

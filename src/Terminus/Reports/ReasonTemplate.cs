@@ -51,10 +51,9 @@ internal sealed class ReasonTemplate
     /// <summary>A parameter that is a day in ISO form as words, such as <c>17 April 1894</c>; any other as it is.</summary>
     private static void AddInWords(ReadOnlySpan<char> value, TextBuffer into)
     {
-        if (value.Length == 10 && value[4] == '-' && value[7] == '-'
-            && EdtfDate.TryParse(value.ToString(), out EdtfDate? date) && date?.Window is { Days: 1 } day)
+        if (DateText.DayOf(value) is { } day)
         {
-            into.AddWords(day.FirstDay);
+            into.AddWords(day);
         }
         else
         {

@@ -21,5 +21,8 @@ public static class ResultDocument
     /// <param name="dating">The dated piece.</param>
     /// <param name="steps">Whether to add the answers at all levels.</param>
     public static void Write(Utf8JsonWriter json, PieceDating dating, bool steps = false)
-        => new ResultWriter(Guard.NotNull(json, nameof(json))).Write(Guard.NotNull(dating, nameof(dating)), steps);
+    {
+        Guard.NotNull(dating, nameof(dating));
+        DocumentWriting.WriteCopied(Guard.NotNull(json, nameof(json)), compact => new ResultWriter(compact).Write(dating, steps));
+    }
 }

@@ -8,12 +8,18 @@ namespace Terminus;
 /// </summary>
 internal sealed class ResultWriter
 {
+    // The names of the members, and the most bytes of each value: two ends; seven values more.
+    private const int LongestWindow = 96;
+    private const int LongestInterval = 384;
+
     private readonly Utf8JsonWriter json;
     private readonly EvidenceWriter evidence;
     private readonly TextBuffer words = new();
     private readonly ReasonDraft sentence;
+    private IReadOnlyList<ReferenceLayer>? layersWritten;
+    private byte[] layersJson = [];
 
-    /// <param name="json">The writer.</param>
+    /// <param name="json">The writer, which does not indent: parts of a document are copied into it as bytes.</param>
     /// <param name="ready">Items of evidence that are copied, or null for none.</param>
     internal ResultWriter(Utf8JsonWriter json, ReadyEvidence? ready = null)
     {
@@ -33,10 +39,7 @@ internal sealed class ResultWriter
         json.WriteDay("asOf"u8, whole.AsOfDay);
         WriteLayers(dating.Reference.Layers);
         json.WriteString("assumptions"u8, whole.Assumptions.ToString());
-        WritePossible(whole.Possible);
-        WriteInterval("interval"u8, dating.Interval);
-        WriteInterval("likely"u8, dating.Likely);
-        json.WriteRounded("conflict"u8, whole.Conflict);
+        WriteAnswer(whole, dating.Interval, dating.Likely);
         json.WriteBoolean("qualified"u8, whole.Qualified);
         WriteDisagreements(dating);
         if (whole.Qualified)
@@ -58,58 +61,86 @@ internal sealed class ResultWriter
         json.WriteEndObject();
     }
 
+    // Every piece of a collection is dated with the same layers.
     private void WriteLayers(IReadOnlyList<ReferenceLayer> layers)
     {
-        json.WriteStartArray("reference"u8);
-        for (int i = 0; i < layers.Count; i++)
+        if (!ReferenceEquals(layers, layersWritten))
+        {
+            (layersWritten, layersJson) = (layers, LayersJson(layers));
+        }
+
+        json.WritePropertyName("reference"u8);
+        json.WriteRawValue(layersJson, skipInputValidation: true);
+    }
+
+    private static byte[] LayersJson(IReadOnlyList<ReferenceLayer> layers) => DocumentWriting.ToBytes(DocumentWriting.Compact, json =>
+    {
+        json.WriteStartArray();
+        foreach (ReferenceLayer layer in layers)
         {
             json.WriteStartObject();
-            json.WriteString("name"u8, layers[i].Name);
-            json.WriteString("version"u8, layers[i].Version);
+            json.WriteString("name"u8, layer.Name);
+            json.WriteString("version"u8, layer.Version);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
+    });
+
+    // The members that the whole and each part have.
+    private void WriteAnswer(Dating dating, DatedInterval? interval, DatedInterval? likely)
+    {
+        json.WritePropertyName("possible"u8);
+        Write(dating.Possible);
+        json.WritePropertyName("interval"u8);
+        Write(interval);
+        json.WritePropertyName("likely"u8);
+        Write(likely);
+        json.WriteRounded("conflict"u8, dating.Conflict);
     }
 
-    private void WritePossible(DateWindow? possible)
+    private void Write(DateWindow? possible)
     {
         if (possible is not { } window)
         {
-            json.WriteNull("possible"u8);
+            json.WriteNullValue();
             return;
         }
 
-        json.WriteStartObject("possible"u8);
-        json.WriteWindow(window);
-        json.WriteEndObject();
+        var answer = new PlainJson(stackalloc byte[LongestWindow]);
+        answer.Add("{"u8);
+        answer.AddEnds(window);
+        answer.Add("}"u8);
+        json.WriteRawValue(answer.Bytes, skipInputValidation: true);
     }
 
-    private void WriteInterval(ReadOnlySpan<byte> name, DatedInterval? interval)
+    private void Write(DatedInterval? interval)
     {
-        json.WritePropertyName(name);
         if (interval is null)
         {
             json.WriteNullValue();
+            return;
         }
-        else
-        {
-            WriteInterval(interval);
-        }
-    }
 
-    private void WriteInterval(DatedInterval interval)
-    {
-        json.WriteStartObject();
-        json.WriteRounded("confidence"u8, interval.Confidence);
-        json.WriteWindow(interval.Window);
-        json.WriteNullable("earliestYear"u8, interval.EarliestYear);
-        json.WriteNumber("latestYear"u8, interval.LatestYear);
-        json.WriteEdtf("edtf"u8, interval.Said);
-        json.WriteRounded("belief"u8, interval.Belief);
-        json.WriteRounded("plausibility"u8, interval.Plausibility);
-        json.WriteBoolean("insidePossible"u8, interval.InsidePossible);
-        json.WriteEndObject();
+        var answer = new PlainJson(stackalloc byte[LongestInterval]);
+        answer.Add("{\"confidence\":"u8);
+        answer.AddRounded(interval.Confidence);
+        answer.Add(","u8);
+        answer.AddEnds(interval.Window);
+        answer.Add(",\"earliestYear\":"u8);
+        answer.Add(interval.EarliestYear);
+        answer.Add(",\"latestYear\":"u8);
+        answer.Add(interval.LatestYear);
+        answer.Add(",\"edtf\":"u8);
+        answer.AddEdtf(interval.Said);
+        answer.Add(",\"belief\":"u8);
+        answer.AddRounded(interval.Belief);
+        answer.Add(",\"plausibility\":"u8);
+        answer.AddRounded(interval.Plausibility);
+        answer.Add(",\"insidePossible\":"u8);
+        answer.Add(interval.InsidePossible);
+        answer.Add("}"u8);
+        json.WriteRawValue(answer.Bytes, skipInputValidation: true);
     }
 
     private void WriteSteps(IReadOnlyList<DatedInterval> steps)
@@ -117,7 +148,7 @@ internal sealed class ResultWriter
         json.WriteStartArray("steps"u8);
         foreach (DatedInterval step in steps)
         {
-            WriteInterval(step);
+            Write(step);
         }
 
         json.WriteEndArray();
@@ -191,10 +222,7 @@ internal sealed class ResultWriter
             json.WriteString("part"u8, part.Part);
             json.WriteBoolean("original"u8, part.Original);
             json.WriteOptional("why"u8, part.Why);
-            WritePossible(part.Dating.Possible);
-            WriteInterval("interval"u8, part.Interval);
-            WriteInterval("likely"u8, part.Likely);
-            json.WriteRounded("conflict"u8, part.Dating.Conflict);
+            WriteAnswer(part.Dating, part.Interval, part.Likely);
             json.WriteEndObject();
         }
 

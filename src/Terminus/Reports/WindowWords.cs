@@ -73,7 +73,12 @@ internal static class WindowWords
 
     /// <summary>Adds a stated confidence or level, with at most three decimals. As a decimal it is rounded as it is printed, half away from zero.</summary>
     internal static TextBuffer AddShare(this TextBuffer text, double value)
-        => text.AddFixedPoint((long)Math.Round((decimal)value * Thousandths, MidpointRounding.AwayFromZero), 3);
+    {
+        // A whole count of thousandths is seen to be one without a decimal.
+        long units = (long)(value * Thousandths + 0.5);
+        return text.AddFixedPoint(
+            (double)units / Thousandths == value ? units : (long)Math.Round((decimal)value * Thousandths, MidpointRounding.AwayFromZero), 3);
+    }
 
     /// <summary>
     /// A lower probability with at most three decimals, rounded down, so that 0.8996 is never shown as a level that it does not reach.

@@ -38,7 +38,7 @@ public class CombinationTest
         var engine = new Combination(small.ToDays(), small.AsOf);
         if (engine.IsContradiction)
         {
-            Assert.False(engine.TryShortest(0.5, int.MinValue, int.MaxValue, out _, out _));
+            Assert.False(engine.TryShortest(0.5, int.MinValue, int.MaxValue, out _));
             return;
         }
 
@@ -48,11 +48,12 @@ public class CombinationTest
             {
                 // The tolerance of the engine, as an exact fraction.
                 (int Low, int High)? expected = exact.Shortest(level - new Rational(1, 1_000_000_000), lowest, highest);
-                bool found = engine.TryShortest(level.ToDouble(), lowest, highest, out int low, out int high);
-                Assert.Equal(expected is not null, found);
+                bool isThere = engine.TryShortest(level.ToDouble(), lowest, highest, out BelievedWindow found);
+                Assert.Equal(expected is not null, isThere);
                 if (expected is { } window)
                 {
-                    Assert.Equal(window, (low, high));
+                    Assert.Equal(window, (found.Low, found.High));
+                    Assert.Equal(engine.Belief(found.Low, found.High), found.Belief, 12);
                 }
             }
         }

@@ -28,17 +28,6 @@ public class DocumentWritingTest
         => Assert.Equal("{\"a\":" + System.Text.Json.JsonSerializer.Serialize(Math.Round(value, 12)) + "}", Compact(json => json.WriteRounded("a"u8, value)));
 
     [Fact]
-    public void WriteEdtf_OpenEndsAndDays_AreAsTheWindowSays()
-        => Assert.Equal(
-            "{\"a\":\"1961-07-11/..\",\"b\":\"1961-07-11\",\"c\":null}",
-            Compact(json =>
-            {
-                json.WriteEdtf("a"u8, DateWindow.From(new NodaTime.LocalDate(1961, 7, 11)));
-                json.WriteEdtf("b"u8, DateWindow.On(new NodaTime.LocalDate(1961, 7, 11)));
-                json.WriteEdtf("c"u8, DateWindow.Any);
-            }));
-
-    [Fact]
     public void WriteWindow_OpenEnd_IsNull()
         => Assert.Equal(
             "{\"notBefore\":\"1961-07-11\",\"notAfter\":null}",

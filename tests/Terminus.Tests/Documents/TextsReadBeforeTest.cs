@@ -9,16 +9,24 @@ public class TextsReadBeforeTest
     [Fact]
     public void Find_TextKept_IsWhatItWasReadAs()
     {
-        texts.Keep("back"u8, "back");
+        Keep("back");
         Assert.Equal("back", texts.Find("back"u8));
         Assert.Null(texts.Find("bacK"u8));
         Assert.Null(texts.Find(""u8));
     }
 
     [Fact]
+    public void Keep_TextThatCameOnce_IsNotKept()
+    {
+        texts.Keep("back"u8, "back");
+        Assert.Null(texts.Find("back"u8));
+    }
+
+    [Fact]
     public void Find_LongText_IsNotKept()
     {
         byte[] text = new byte[33];
+        texts.Keep(text, "long");
         texts.Keep(text, "long");
         Assert.Null(texts.Find(text));
     }
@@ -28,9 +36,10 @@ public class TextsReadBeforeTest
     {
         for (int i = 0; i < 10_000; i++)
         {
-            texts.Keep(Encoding.UTF8.GetBytes("text " + i), "text " + i);
+            Keep("text " + i);
         }
 
+        Assert.Equal("text 9999", texts.Find("text 9999"u8));
         for (int i = 0; i < 10_000; i++)
         {
             Assert.True(texts.Find(Encoding.UTF8.GetBytes("text " + i)) is not { } found || found == "text " + i);
@@ -53,5 +62,12 @@ public class TextsReadBeforeTest
         Piece piece = Piece.Read("""{ "id": "A", "stated": "1955", "features": [ { "feature": "1955", "part": "1955" } ] }""").Value!;
         Assert.Equal("1955", piece.Features[0].Part);
         Assert.Equal(EdtfDate.InYear(1955), piece.Stated);
+    }
+
+    // What comes for the second time is kept.
+    private void Keep(string text)
+    {
+        texts.Keep(Encoding.UTF8.GetBytes(text), text);
+        texts.Keep(Encoding.UTF8.GetBytes(text), text);
     }
 }

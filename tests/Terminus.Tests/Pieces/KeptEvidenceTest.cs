@@ -10,8 +10,9 @@ public class KeptEvidenceTest
     private static KeptEvidence Kept => KeptEvidence.Of(InventedReference.Set, Assumptions.House);
 
     [Fact]
-    public void Feature_OfOneEntryAndPart_IsOneItem()
+    public void Feature_OfOneEntryAndPartThatComesAgain_IsOneItem()
     {
+        Kept.Feature(Snap, "pin", InventedReference.Set);
         Assert.Same(Kept.Feature(Snap, "pin", InventedReference.Set), Kept.Feature(Snap, "pin", InventedReference.Set));
         Assert.Equal("box", Kept.Feature(Snap, "box", InventedReference.Set).Part);
         Assert.Null(Kept.Feature(Snap, null, InventedReference.Set).Part);
@@ -35,8 +36,9 @@ public class KeptEvidenceTest
     }
 
     [Fact]
-    public void Stamp_ShortText_IsReadOnce_AndALongOneEachTime()
+    public void Stamp_ShortTextThatComesAgain_IsNotReadAgain_AndALongOneEachTime()
     {
+        Kept.Stamp("PAT. PEND.", "back", InventedReference.Set);
         Assert.Same(Kept.Stamp("PAT. PEND.", "back", InventedReference.Set), Kept.Stamp("PAT. PEND.", "back", InventedReference.Set));
         Assert.NotSame(Kept.Stamp("PAT. PEND.", "back", InventedReference.Set), Kept.Stamp("PAT. PEND.", "pin", InventedReference.Set));
         string letter = new('A', 100);
@@ -49,6 +51,7 @@ public class KeptEvidenceTest
         // A reference set of its own has nothing kept yet.
         ReferenceSet fresh = ReferenceSet.Empty.With(ReferenceFile.Read(InventedReference.Json).OrThrow());
         PieceDating first = PieceDating.Of(piece, InventedReference.Today, fresh);
+        PieceDating.Of(piece, InventedReference.Today, fresh);
         PieceDating again = PieceDating.Of(piece, InventedReference.Today, fresh);
         PieceDating usual = PieceDating.Of(piece, InventedReference.Today, InventedReference.Set);
         Assert.Equal(first.Dating.Evidence, again.Dating.Evidence);

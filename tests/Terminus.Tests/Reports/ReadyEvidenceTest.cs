@@ -54,6 +54,21 @@ public class ReadyEvidenceTest
         }
     }
 
+    [Fact]
+    public void Find_ManyThatComeOnce_DriveNothingOut()
+    {
+        using var ready = new ReadyEvidence();
+        Find(ready, Item);
+        string kept = Find(ready, Item);
+        for (int i = 0; i < 5_000; i++)
+        {
+            Find(ready, Item with { });
+        }
+
+        Assert.NotEqual("", kept);
+        Assert.Equal(kept, Find(ready, Item));
+    }
+
     private static string Find(ReadyEvidence ready, Evidence item)
         => Encoding.UTF8.GetString(ready.Find(item, Dating.Of([item], Samples.AsOf).Stated[0], ReferenceSet.BuiltIn).ToArray());
 }
