@@ -11,8 +11,9 @@ internal sealed class KeptEvidence
     private const int MostItems = 4096;
     private const int MostStamps = 4096;
     private const int LongestText = 80;
+    private const int MostDefaults = 4;
 
-    private static readonly ConditionalWeakTable<ReferenceSet, StrongBox<KeptEvidence?>> ByReference = new();
+    private static readonly ConditionalWeakTable<ReferenceSet, StrongBox<KeptEvidence[]?>> ByReference = new();
 
     private readonly Assumptions house;
     private readonly Kept<Key, Evidence> items = new(MostItems);
@@ -32,18 +33,33 @@ internal sealed class KeptEvidence
         Stamp,
     }
 
-    /// <summary>What is kept for a reference and the house defaults last used with it.</summary>
+    /// <summary>What is kept for a reference and house defaults. Of several defaults in turn, that of the last few is.</summary>
     internal static KeptEvidence Of(ReferenceSet reference, Assumptions house)
     {
-        StrongBox<KeptEvidence?> box = ByReference.GetValue(reference, _ => new StrongBox<KeptEvidence?>());
-        KeptEvidence? kept = Volatile.Read(ref box.Value);
-        if (kept is null || !ReferenceEquals(kept.house, house))
+        StrongBox<KeptEvidence[]?> box = ByReference.GetValue(reference, static _ => new StrongBox<KeptEvidence[]?>());
+        KeptEvidence[] all = Volatile.Read(ref box.Value) ?? [];
+        foreach (KeptEvidence kept in all)
         {
-            kept = new KeptEvidence(house);
-            Volatile.Write(ref box.Value, kept);
+            if (ReferenceEquals(kept.house, house))
+            {
+                return kept;
+            }
         }
 
-        return kept;
+        return OfOthers(box, all, house);
+    }
+
+    // Equal defaults say the same, whoever made them.
+    private static KeptEvidence OfOthers(StrongBox<KeptEvidence[]?> box, KeptEvidence[] all, Assumptions house)
+    {
+        if (Array.Find(all, kept => kept.house.Equals(house)) is { } known)
+        {
+            return known;
+        }
+
+        var added = new KeptEvidence(house);
+        Volatile.Write(ref box.Value, [added, .. all.Take(MostDefaults - 1)]);
+        return added;
     }
 
     internal Evidence Feature(FeatureEntry entry, string? part, ReferenceSet reference)

@@ -36,6 +36,22 @@ public class KeptEvidenceTest
     }
 
     [Fact]
+    public void Of_TwoHouseDefaultsInTurn_KeepsBoth_AndOfManyTheLast()
+    {
+        ReferenceSet reference = ReferenceSet.Empty.With(ReferenceFile.Read(InventedReference.Json).OrThrow());
+        KeptEvidence usual = KeptEvidence.Of(reference, Assumptions.House);
+        KeptEvidence other = KeptEvidence.Of(reference, Assumptions.House with { CircaYears = 9 });
+        Assert.Same(usual, KeptEvidence.Of(reference, Assumptions.House));
+        Assert.Same(other, KeptEvidence.Of(reference, Assumptions.House with { CircaYears = 9 }));
+        for (int years = 10; years < 20; years++)
+        {
+            KeptEvidence.Of(reference, Assumptions.House with { CircaYears = years });
+        }
+
+        Assert.NotSame(usual, KeptEvidence.Of(reference, Assumptions.House));
+    }
+
+    [Fact]
     public void Stamp_ShortTextThatComesAgain_IsNotReadAgain_AndALongOneEachTime()
     {
         Kept.Stamp("PAT. PEND.", "back", InventedReference.Set);
