@@ -11,6 +11,8 @@ public static partial class ReasonText
         all["statement.not-after"] = "Not after {year}.";
         all["statement.interval"] = "{likelihood} {years} ({confidence}).";
         all["statement.interval-and-likely"] = "{likelihood} {years} ({confidence}); {likelyWord} {likely} ({likelyConfidence}).";
+        all["statement.open"] = "No {side} date at {confidence}.";
+        all["statement.open-and-likely"] = "No {side} date at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
         all["statement.any-date"] = "Nothing here dates the piece at {confidence}.";
         all["statement.any-date-but-likely"] = "Nothing dates the piece at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
         all["statement.outside-possible"] = "This reaches beyond what firm evidence leaves ({possible}), because what lies inside is contradicted.";
@@ -20,8 +22,10 @@ public static partial class ReasonText
         all["statement.left-out"] = "The {parts} is not original and is dated apart.";
         all["grounds.start"] = "The earliest date, {date}, is set by {items} ({strength}, stated at {confidence}).";
         all["grounds.end"] = "The latest date, {date}, is set by {items} ({strength}, stated at {confidence}).";
-        all["grounds.no-start"] = "Nothing sets an earliest date.";
-        all["grounds.no-end"] = "Nothing sets a latest date but the day of the opinion.";
+        all["grounds.no-start"] = "Nothing sets an earliest date at {confidence}.";
+        all["grounds.no-end"] = "Nothing sets a latest date at {confidence} but the day of the opinion.";
+        all["grounds.weak-start"] = "Too weak to set an earliest date at {confidence}: {items}.";
+        all["grounds.weak-end"] = "Too weak to set a latest date at {confidence}: {items}.";
         all["grounds.firm"] = "Firm evidence alone leaves {window}; the rest is usage.";
         all["grounds.nothing-firm"] = "Firm evidence alone leaves any date; all of this is usage.";
         all["grounds.set-aside"] = "Set aside, as it does not meet the answer: {items}.";

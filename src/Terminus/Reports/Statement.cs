@@ -152,10 +152,16 @@ public static class Statement
             return;
         }
 
+        bool isFirm = interval.Window == dating.Dating.Possible;
         _ = (interval.IsAnyDate, likely.IsAnyDate, AreOneToTheYear(interval, likely)) switch
         {
             (true, true, _) => draft.Begin("statement.any-date").Share("confidence", Dating.LikelyLevel),
             (true, _, _) => draft.Begin("statement.any-date-but-likely").Share("confidence", dating.Confidence).Likely(likely),
+
+            // Of a window open on one side that firm evidence gives, the years are said already.
+            (_, _, true) when isFirm && OpenSide(interval) is { } side => draft.Begin("statement.open").With("side", side).Share("confidence", dating.Confidence),
+            _ when isFirm && OpenSide(interval) is { } side
+                => draft.Begin("statement.open-and-likely").With("side", side).Share("confidence", dating.Confidence).Likely(likely),
             (_, _, true) => draft.Begin("statement.interval").Interval(dating, interval),
             _ => draft.Begin("statement.interval-and-likely").Interval(dating, interval).Likely(likely),
         };
@@ -175,6 +181,9 @@ public static class Statement
         => draft.With("likelyWord", Likelihood.Of(Dating.LikelyLevel))
             .Years("likely", likely)
             .Share("likelyConfidence", Dating.LikelyLevel);
+
+    private static string? OpenSide(DatedInterval interval)
+        => interval.EndsToday ? "latest" : interval.EarliestYear is null ? "earliest" : null;
 
     private static bool AreOneToTheYear(DatedInterval interval, DatedInterval likely)
         => (interval.EarliestYear, interval.EndsToday) == (likely.EarliestYear, likely.EndsToday)
