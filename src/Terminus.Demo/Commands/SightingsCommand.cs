@@ -90,11 +90,6 @@ internal static class SightingsCommand
     // A file that is not read whole is not written anew, since what was not read would be lost.
     private static int Correct(DemoConsole console, string file, SightingEnd end, string into, string? output, bool replaceFacts)
     {
-        if (file == "-" && into == "-")
-        {
-            throw new UsageException("The sightings and the reference file cannot both come from standard input.");
-        }
-
         DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(into), into == "-" ? null : into);
         if (!read.IsSound)
         {

@@ -15,7 +15,9 @@ public static partial class ReasonText
         all["statement.open-and-likely"] = "No {side} date at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
         all["statement.any-date"] = "Nothing here dates the piece at {confidence}.";
         all["statement.any-date-but-likely"] = "Nothing dates the piece at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
-        all["statement.outside-possible"] = "This reaches beyond what firm evidence leaves ({possible}), because what lies inside is contradicted.";
+        all["statement.outside-possible"] = "Firm evidence leaves {possible}, but the rest speaks against that, and at {confidence} the answer is {years}.";
+        all["statement.outside-possible-but-likely"] =
+            "Firm evidence leaves {possible}, but the rest speaks against that, and at {confidence} the answer is {years}; {likelyWord} {likely} ({likelyConfidence}).";
         all["statement.usage-only"] = "Nothing firm bounds the date: what follows rests on usage alone.";
         all["statement.disagreement"] = "{first} and {second} do not fit ({mass} of the evidence of the two, {level}, {apart} apart): {cause}.";
         all["statement.after-opinion"] = "{first} lies after the day of the opinion ({mass}).";

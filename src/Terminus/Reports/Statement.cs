@@ -48,8 +48,15 @@ public static class Statement
         }
         else
         {
-            DraftPossible(draft, dating.Dating);
-            DraftInterval(draft, dating);
+            if (dating is { Interval: { InsidePossible: false } outside, Dating.Possible: { } possible })
+            {
+                DraftOutside(draft, dating, outside, possible);
+            }
+            else
+            {
+                DraftPossible(draft, dating.Dating);
+                DraftInterval(draft, dating);
+            }
         }
 
         // The weightiest come first.
@@ -166,10 +173,17 @@ public static class Statement
             _ => draft.Begin("statement.interval-and-likely").Interval(dating, interval).Likely(likely),
         };
         draft.End();
-        if (!interval.InsidePossible && dating.Dating.Possible is { } possible)
-        {
-            draft.Begin("statement.outside-possible").With("possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay)).End();
-        }
+    }
+
+    // An answer that firm evidence contradicts is never given before what firm evidence says.
+    private static void DraftOutside(ReasonDraft draft, PieceDating dating, DatedInterval interval, DateWindow possible)
+    {
+        bool saysLikely = dating.Likely is { IsAnyDate: false } narrower && !AreOneToTheYear(interval, narrower);
+        draft.Begin(saysLikely ? "statement.outside-possible-but-likely" : "statement.outside-possible")
+            .With("possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay))
+            .Years("years", interval)
+            .Share("confidence", dating.Confidence);
+        (saysLikely ? draft.Likely(dating.Likely!) : draft).End();
     }
 
     private static ReasonDraft Interval(this ReasonDraft draft, PieceDating dating, DatedInterval interval)

@@ -68,6 +68,15 @@ public class StatementTest
     }
 
     [Fact]
+    public void Of_AnAnswerThatFirmEvidenceContradicts_SaysSoBeforeTheAnswer()
+    {
+        // The firm opinion is at odds with two others.
+        string said = Statement.Of(Samples.Opinions((1950, 1960, 0.9), (1900, 1910, 0.85), (1900, 1910, 0.8)));
+        Assert.StartsWith("Firm evidence leaves 1950–1960, but the rest speaks against that, and at 0.9 the answer is ", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("Not before", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_APartThatIsNotOriginal_SaysThatItIsDatedApart()
         => Assert.Contains("The box is not original and is dated apart.", Statement.Of(Samples.Disputed), StringComparison.Ordinal);
 
