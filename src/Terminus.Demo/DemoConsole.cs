@@ -11,6 +11,8 @@ namespace Terminus.Demo;
 /// </summary>
 internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors)
 {
+    private bool isInputTaken;
+
     /// <summary>Answers go here, and nothing else does.</summary>
     internal Stream Output { get; } = output;
 
@@ -62,12 +64,12 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
     {
         using var memory = new MemoryStream();
         using FileStream? opened = file == "-" ? null : OpenFile(file);
-        (opened ?? input).CopyTo(memory);
+        (opened ?? TakeInput()).CopyTo(memory);
         return memory.ToArray();
     }
 
     /// <summary>Opens a file to be read as one goes, or gives standard input for <c>-</c>.</summary>
-    internal Stream OpenInput(string file) => file == "-" ? input : OpenFile(file);
+    internal Stream OpenInput(string file) => file == "-" ? TakeInput() : OpenFile(file);
 
     /// <summary>Opens a file as text, or standard input for <c>-</c>, to be read as one goes.</summary>
     internal StreamReader OpenText(string file)
@@ -76,7 +78,7 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
     /// <summary>The lines of standard input.</summary>
     internal IEnumerable<string> ReadLines()
     {
-        using var reader = new StreamReader(input, new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: true);
+        using var reader = new StreamReader(TakeInput(), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: true);
         while (reader.ReadLine() is { } line)
         {
             yield return line;
@@ -159,6 +161,18 @@ internal sealed class DemoConsole(Stream input, Stream output, TextWriter errors
             Errors.WriteLine("terminus-demo: " + failure.Message);
             return ExitCode.DataProblems;
         }
+    }
+
+    // What was read once is gone, and a second reading would find nothing.
+    private Stream TakeInput()
+    {
+        if (isInputTaken)
+        {
+            throw new UsageException("Standard input can be read once, and - stands for two files.");
+        }
+
+        isInputTaken = true;
+        return input;
     }
 
     // The name stays as it was typed, since that is what can be put right.

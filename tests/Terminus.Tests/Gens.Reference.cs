@@ -12,7 +12,7 @@ public static partial class Gens
 
     /// <summary>The built-in reference with one entry broken, for each rule that its kinds of entry can break.</summary>
     public static Arbitrary<BrokenReference> BrokenReferences() => Gen.OneOf(
-        OrderBroken(), FiledAfterIssued(), NotATuesday(), NumberOfAnotherYear(), UnknownQuestion(), UnknownPatent(), PatentAfterCommon(), StandsTwice()).ToArbitrary();
+        OrderBroken(), FiledAfterIssued(), NotATuesday(), NumberOfAnotherYear(), UnknownQuestion(), UnknownPatent(), PatentAfterCommon(), FadesAfterGone(), StandsTwice()).ToArbitrary();
 
     private static Gen<BrokenReference> OrderBroken()
         => from feature in Gen.Elements(BuiltInFile.Features.Where(f => f is { Common: not null, Introduced: not null }))
@@ -54,6 +54,11 @@ public static partial class Gens
                feature with { PatentOfWiderClass = false, Introduced = null, Common = early, Fading = null, Gone = null },
                "reference.patent-after-common",
                ".patents[0]");
+
+    private static Gen<BrokenReference> FadesAfterGone()
+        => from feature in Gen.Elements(BuiltInFile.Features.Where(f => f is { Fading: not null, Gone: null }))
+           let gone = EdtfDate.From(DateWindow.Until(feature.Fading!.Window!.Value.NotAfter!.Value.PlusDays(-1)))
+           select Broken(feature, feature with { Gone = gone }, "reference.fades-after-gone", ".fading");
 
     private static Gen<BrokenReference> StandsTwice()
         => from feature in Gen.Elements(BuiltInFile.Features.ToArray())

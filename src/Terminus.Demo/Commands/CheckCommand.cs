@@ -9,30 +9,20 @@ internal static class CheckCommand
     internal static Command Create(DemoConsole console)
     {
         var file = new Argument<string>("FILE") { Description = "A reference file, as JSON; - for standard input." };
-        var reference = new Option<string[]>("--reference")
-        {
-            Description = "Reference files that lie between the built-in one and this one, in this order.",
-            HelpName = "FILE",
-            AllowMultipleArgumentsPerToken = true,
-        };
+        var layers = new LayersOption("Reference files that lie between the built-in one and this one, in this order.");
         Option<string> format = FormatOption.TextOrJson();
-        var command = new Command("check", "Checks a reference file: its form, and the sense of its dates, numbers and ids.") { file, reference, format };
-        command.SetAction(parsed => console.Safely(() => Run(
-            console, parsed.GetValue(file)!, parsed.GetValue(reference) ?? [], parsed.IsJson(format))));
+        var command = new Command("check", "Checks a reference file: its form, and the sense of its dates, numbers and ids.") { file, layers.Option, format };
+        command.SetAction(parsed => console.Safely(() =>
+        {
+            (ReferenceSet beneath, bool hasProblems) = layers.Read(parsed, console);
+            int code = Run(console, parsed.GetValue(file)!, beneath, parsed.IsJson(format));
+            return hasProblems ? ExitCode.DataProblems : code;
+        }));
         return command;
     }
 
-    private static int Run(DemoConsole console, string file, string[] layers, bool json)
+    private static int Run(DemoConsole console, string file, ReferenceSet beneath, bool json)
     {
-        ReferenceSet beneath = ReferenceSet.BuiltIn;
-        bool sound = true;
-        foreach (string layer in layers)
-        {
-            DocumentResult<ReferenceFile> lower = ReferenceFile.Read(console.ReadAll(layer), layer);
-            sound &= !console.Report(lower.Problems);
-            beneath = lower.Value is null ? beneath : beneath.With(lower.Value);
-        }
-
         string? name = file == "-" ? null : file;
         DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(file), name);
         IReadOnlyList<ReferenceFinding> findings = read.Value is null ? [] : ReferenceCheck.Run(read.Value, beneath);
@@ -49,7 +39,7 @@ internal static class CheckCommand
             WriteText(console, name, read, findings, replaced);
         }
 
-        return sound && read.IsSound && findings.Count == 0 ? ExitCode.Fine : ExitCode.DataProblems;
+        return read.IsSound && findings.Count == 0 ? ExitCode.Fine : ExitCode.DataProblems;
     }
 
     private static void WriteText(

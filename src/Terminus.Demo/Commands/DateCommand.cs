@@ -76,15 +76,7 @@ internal static class DateCommand
 
     private static void WriteText(DemoConsole console, List<PieceDating> dated, DatingSettings settings, bool steps)
     {
-        string day = settings.IsToday ? " (today)" : "";
-        for (int i = 0; i < dated.Count; i++)
-        {
-            if (i > 0)
-            {
-                console.WriteLine("");
-            }
-
-            console.WriteLine(Explanation.Of(dated[i], steps) + (day.Length == 0 ? "" : "The day of the opinion is today."));
-        }
+        string day = settings.IsToday ? "\nThe day of the opinion is today." : "";
+        console.WriteParagraphs(dated.Select(dating => Explanation.Of(dating, steps).TrimEnd('\n') + day));
     }
 }

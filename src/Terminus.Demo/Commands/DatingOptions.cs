@@ -11,12 +11,7 @@ internal sealed class DatingOptions
 
     private readonly Option<double> confidence = LevelOption.Create("The level of the interval");
 
-    private readonly Option<string[]> reference = new("--reference")
-    {
-        Description = "Reference files to lay over the built-in one, in this order.",
-        HelpName = "FILE",
-        AllowMultipleArgumentsPerToken = true,
-    };
+    private readonly LayersOption layers = new("Reference files to lay over the built-in one, in this order.");
 
     private readonly Option<string?> assumptions = new("--assumptions") { Description = "A file that replaces house defaults.", HelpName = "FILE" };
 
@@ -24,7 +19,7 @@ internal sealed class DatingOptions
     {
         command.Add(asOf);
         command.Add(confidence);
-        command.Add(reference);
+        command.Add(layers.Option);
         command.Add(assumptions);
     }
 
@@ -32,14 +27,12 @@ internal sealed class DatingOptions
     internal DatingSettings Settings(ParseResult parsed, DemoConsole console)
     {
         string? day = parsed.GetValue(asOf);
-        var settings = new DatingSettings { Confidence = parsed.GetValue(confidence), IsToday = day is null, AsOf = day is null ? Today() : ParseDay(day) };
-        foreach (string file in parsed.GetValue(reference) ?? [])
+        LocalDate asOfDay = day is null ? Today() : ParseDay(day);
+        (ReferenceSet reference, bool hasProblems) = layers.Read(parsed, console);
+        var settings = new DatingSettings
         {
-            DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(file), file);
-            settings.Report(read.Problems, console);
-            settings.Reference = read.Value is null ? settings.Reference : settings.Reference.With(read.Value);
-        }
-
+            Confidence = parsed.GetValue(confidence), IsToday = day is null, AsOf = asOfDay, Reference = reference, HasProblems = hasProblems,
+        };
         if (parsed.GetValue(assumptions) is { } assumptionsFile)
         {
             DocumentResult<Assumptions> read = Assumptions.Read(console.ReadAll(assumptionsFile), assumptionsFile);
@@ -68,12 +61,12 @@ internal sealed class DatingSettings
 
     internal required double Confidence { get; init; }
 
-    internal ReferenceSet Reference { get; set; } = ReferenceSet.BuiltIn;
+    internal required ReferenceSet Reference { get; init; }
 
     internal Assumptions Assumptions { get; set; } = Assumptions.House;
 
     /// <summary>Whether any file that was read had a problem.</summary>
-    internal bool HasProblems { get; private set; }
+    internal bool HasProblems { get; set; }
 
     internal PieceDating? Date(DocumentResult<Piece> read) => PieceDating.Of(read, AsOf, Reference, Assumptions, Confidence);
 

@@ -43,7 +43,7 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
 
         using Stream source = console.OpenInput(File);
         WarnOfAList(source);
-        using Stream lines = IsCsv ? CsvPieces.AsJsonLines(source, cancellation) : source;
+        using Stream lines = IsCsv ? CsvPieces.AsJsonLines(source, Refuse, cancellation) : source;
         InventorySummary summary;
         try
         {
@@ -57,6 +57,9 @@ internal sealed class InventoryRun(DemoConsole console) : IProgress<InventorySum
         await console.Errors.WriteLineAsync(summary.ToString());
         return settings.HasProblems || summary.Refused + summary.WithProblems > 0 ? ExitCode.DataProblems : ExitCode.Fine;
     }
+
+    private void Refuse(DocumentProblem row)
+        => console.Report([new DocumentProblem(row.Message, row.Path, File == "-" ? null : File, row.Line, row.Column)]);
 
     // The commonest slip is to give the file that date takes.
     private void WarnOfAList(Stream source)

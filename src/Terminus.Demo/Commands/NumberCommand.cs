@@ -10,7 +10,7 @@ internal static class NumberCommand
     {
         var words = new Argument<string[]>("OFFICE RIGHT NUMBER")
         {
-            Description = "A WIPO ST.3 code, a right and a number, as US utility 223898; lost digits as ?. Or - for lines of the three on standard input.",
+            Description = "A WIPO ST.3 code, a right and a number, as US utility 2999999; lost digits as ?. Or - for lines of the three on standard input.",
             Arity = ArgumentArity.OneOrMore,
         };
         var format = new Option<string>("--format") { Description = "How to answer.", DefaultValueFactory = _ => "text" };
@@ -41,7 +41,7 @@ internal static class NumberCommand
 
         if (words.Length < 3)
         {
-            throw new UsageException("number takes an office, a right and a number, such as US utility 223898.");
+            throw new UsageException("number takes an office, a right and a number, such as US utility 2999999.");
         }
 
         return Answer(console, [words[0], words[1], string.Join(' ', words[2..])], json, oneLine: false) ? ExitCode.Fine : ExitCode.DataProblems;

@@ -86,7 +86,8 @@ internal static class ReadCommand
                 lines.Add("      " + Why(mark));
             }
 
-            lines.AddRange(mark.Alternatives.Select(other => "      or: " + Describe(other) + (other.Windows.Count == 0 ? "" : ", " + other.Windows[0]) + ". " + Why(other)));
+            lines.AddRange(mark.Alternatives.Select(
+                other => ("      or: " + Describe(other) + (other.Windows.Count == 0 ? "" : ", " + other.Windows[0]) + ". " + Why(other)).TrimEnd()));
         }
 
         lines.AddRange(read.Unread.Where(u => u.HasWords).Select(u => $"  not read: \"{u.Text.Trim()}\""));

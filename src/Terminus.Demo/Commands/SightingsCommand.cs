@@ -19,17 +19,30 @@ internal static class SightingsCommand
         Option<string> format = FormatOption.TextOrJson();
         var into = new Option<string?>("--into") { HelpName = "FILE", Description = "A reference file: answers with it, its features with these sightings and the end estimated anew." };
         var output = new Option<string?>("--output", "-o") { HelpName = "FILE", Description = "The file to write with --into; it is replaced. Default: standard output." };
-        var command = new Command("sightings", "Estimates when a feature came in or went out from its dated sightings.") { file, end, method, confidence, format, into, output };
+        var replaceFacts = new Option<bool>("--replace-facts") { Description = "With --into: estimates an end anew even where a patent, a law or an event dates it." };
+        var command = new Command("sightings", "Estimates when a feature came in or went out from its dated sightings.")
+        {
+            file, end, method, confidence, format, into, output, replaceFacts,
+        };
         command.Validators.Add(parsed =>
         {
             bool chooses = new Option[] { method, confidence, format }.Any(o => parsed.GetResult(o) is { Implicit: false });
-            if (parsed.GetValue(into) is null ? parsed.GetValue(output) is not null : chooses)
+            if (parsed.GetValue(into) is not null && chooses)
             {
-                parsed.AddError("--into answers with a reference file, to -o or standard output, by the entry's own method and confidence: it goes without --method, --confidence and --format.");
+                parsed.AddError("--into answers with a reference file, by the entry's own method and confidence: leave out --method, --confidence and --format.");
+            }
+            else if (parsed.GetValue(into) is null && (parsed.GetValue(output) is not null || parsed.GetValue(replaceFacts)))
+            {
+                parsed.AddError("-o and --replace-facts go with --into, which answers with a reference file.");
             }
         });
         command.SetAction(parsed => console.Safely(() => parsed.GetValue(into) is { } reference ? Correct(
-            console, parsed.GetValue(file)!, Enum.Parse<SightingEnd>(parsed.GetValue(end)!, ignoreCase: true), reference, parsed.GetValue(output)) : Run(
+            console,
+            parsed.GetValue(file)!,
+            Enum.Parse<SightingEnd>(parsed.GetValue(end)!, ignoreCase: true),
+            reference,
+            parsed.GetValue(output),
+            parsed.GetValue(replaceFacts)) : Run(
             console,
             parsed.GetValue(file)!,
             Enum.Parse<SightingEnd>(parsed.GetValue(end)!, ignoreCase: true),
@@ -75,13 +88,8 @@ internal static class SightingsCommand
     }
 
     // A file that is not read whole is not written anew, since what was not read would be lost.
-    private static int Correct(DemoConsole console, string file, SightingEnd end, string into, string? output)
+    private static int Correct(DemoConsole console, string file, SightingEnd end, string into, string? output, bool replaceFacts)
     {
-        if (file == "-" && into == "-")
-        {
-            throw new UsageException("The sightings and the reference file cannot both come from standard input.");
-        }
-
         DocumentResult<ReferenceFile> read = ReferenceFile.Read(console.ReadAll(into), into == "-" ? null : into);
         if (!read.IsSound)
         {
@@ -90,7 +98,8 @@ internal static class SightingsCommand
         }
 
         (List<Sighting> sightings, int code) = Read(console, file);
-        console.WriteFile(output, SightingsInto.Correct(read.Value!, sightings, end, problem => code = Complain(console, problem)).ToJson());
+        var correction = new SightingsInto(end, replaceFacts, problem => code = Complain(console, problem), console.Errors.WriteLine);
+        console.WriteFile(output, correction.Correct(read.Value!, sightings).ToJson());
         return code;
     }
 

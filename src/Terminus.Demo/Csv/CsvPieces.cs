@@ -13,20 +13,23 @@ internal static class CsvPieces
     private const int FlushFrom = 64 * 1024;
 
     /// <summary>The piece documents of a collection. The separator is the one the header has: a comma, a semicolon or a tab.</summary>
-    internal static Stream AsJsonLines(Stream csv, CancellationToken cancellation)
+    /// <param name="csv">The collection.</param>
+    /// <param name="report">Is told of a row whose quotation marks join it with others, before the documents end.</param>
+    /// <param name="cancellation">Ends the reading.</param>
+    internal static Stream AsJsonLines(Stream csv, Action<DocumentProblem> report, CancellationToken cancellation)
     {
         var pipe = new Pipe();
-        _ = Task.Run(() => FillAsync(csv, pipe.Writer, cancellation), cancellation);
+        _ = Task.Run(() => FillAsync(csv, pipe.Writer, report, cancellation), cancellation);
         return pipe.Reader.AsStream();
     }
 
     /// <summary>Writes the piece documents into a pipe. A failure goes through it to whoever reads from it.</summary>
-    internal static async Task FillAsync(Stream csv, PipeWriter output, CancellationToken cancellation)
+    internal static async Task FillAsync(Stream csv, PipeWriter output, Action<DocumentProblem> report, CancellationToken cancellation)
     {
         Exception? failure = null;
         try
         {
-            await WriteRowsAsync(csv, output, cancellation);
+            await WriteRowsAsync(csv, output, report, cancellation);
         }
         catch (Exception wrong) when (wrong is IOException or InvalidDataException or OperationCanceledException)
         {
@@ -40,7 +43,7 @@ internal static class CsvPieces
         await output.CompleteAsync(failure);
     }
 
-    private static async Task WriteRowsAsync(Stream csv, PipeWriter output, CancellationToken cancellation)
+    private static async Task WriteRowsAsync(Stream csv, PipeWriter output, Action<DocumentProblem> report, CancellationToken cancellation)
     {
         using var text = new StreamReader(csv, new UTF8Encoding(false), detectEncodingFromByteOrderMarks: true, leaveOpen: true);
         using SepReader rows = Sep.Reader(o => o with { Unescape = true, DisableColCountCheck = true }).From(text);
@@ -48,7 +51,16 @@ internal static class CsvPieces
         using var json = new Utf8JsonWriter(output, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
         while (rows.MoveNext())
         {
-            Write(json, columns, rows.Current);
+            if (CsvQuotes.AreSound(rows.Current.Span, rows.Spec.Sep.Separator))
+            {
+                Write(json, columns, rows.Current);
+            }
+            else
+            {
+                report(CsvQuotes.Problem(rows.Current));
+                json.WriteStringValue(rows.Current.Span);
+            }
+
             await json.FlushAsync(cancellation);
             json.Reset();
             output.Write("\n"u8);

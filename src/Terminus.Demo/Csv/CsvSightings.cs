@@ -23,6 +23,12 @@ internal static class CsvSightings
             while (rows.MoveNext())
             {
                 SepReader.Row row = rows.Current;
+                if (!CsvQuotes.AreSound(row.Span, rows.Spec.Sep.Separator))
+                {
+                    report(CsvQuotes.Problem(row, file));
+                    continue;
+                }
+
                 string Cell(int column, SepReader.Row of) => column >= 0 && column < of.ColCount ? of[column].ToString().Trim() : "";
                 string written = Cell(date, row);
                 if (EdtfDate.TryParse(written, out EdtfDate? read, out EdtfError? error) && read.Window is { } window)

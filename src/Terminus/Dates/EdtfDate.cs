@@ -80,6 +80,11 @@ public sealed class EdtfDate : IEquatable<EdtfDate>
     {
         bool isRead = EdtfParser.TryRead(text.AsSpan(), out EdtfReading reading, out error);
         date = isRead ? new EdtfDate(text!, reading) : null;
+        if (!isRead && EdtfMeant.Of(text) is { } meant)
+        {
+            error = new EdtfError(error!.Position, error.Reason + " Did you mean \"" + meant + "\"?");
+        }
+
         return isRead;
     }
 

@@ -27,9 +27,19 @@ internal sealed record Wording(
 {
     /// <summary>What the wording says of the piece that bears it.</summary>
     internal MarkInUse ToEvidence(string? part = null, string? source = null, IEnumerable<Reason>? reasons = null) => new(
-        Id, Day(Period.FirstDay), Day(Period.LastDay), IsLegal, End, part, source, [Id], reasons);
+        Id, Edge(Period.FirstDay, start: true), Edge(Period.LastDay, start: false), IsLegal, End, part, source, [Id], reasons);
 
-    private static EvidenceDate? Day(int day) => day == DayNumber.Open ? null : EvidenceDate.In(DateWindow.OfDays(day, day));
+    // A period that starts or ends with a year is known to the year, and said so.
+    private static EvidenceDate? Edge(int day, bool start)
+    {
+        if (day == DayNumber.Open)
+        {
+            return null;
+        }
+
+        (int year, int month, int dayOfMonth) = DayNumber.Parts(day);
+        return (month, dayOfMonth) == (start ? (1, 1) : (12, 31)) ? EvidenceDate.InYear(year) : EvidenceDate.In(DateWindow.OfDays(day, day));
+    }
 }
 
 /// <summary>What may stand behind a wording and belongs to it.</summary>

@@ -11,7 +11,7 @@ internal static class EvidenceName
             PatentIssued e => "the patent mark" + Spaced(e.Number),
             PatentPending e => "the pending mark" + Spaced(e.Number),
             RightRegistered e => "the registration mark" + Spaced(e.Number),
-            FeatureSeen => "the feature " + Thing(evidence, reference),
+            FeatureSeen e => (IsWording(e, reference) ? "the wording " : "the feature ") + Thing(evidence, reference),
             MarkInUse => "the wording " + Thing(evidence, reference),
             SubjectShown => "the subject " + Thing(evidence, reference),
             DateInscribed => "the inscribed date",
@@ -54,7 +54,11 @@ internal static class EvidenceName
         return names.Length == 0 ? given : names;
     }
 
-    private static string? NameOf(string id, ReferenceSet reference) => reference.Feature(id)?.Name ?? reference.Mark(id)?.Text;
+    private static string? NameOf(string id, ReferenceSet reference) => reference.Feature(id)?.Name ?? reference.Mark(id)?.Text ?? Lexicon.BuiltIn.Find(id)?.Name;
+
+    // A wording that was looked for among the features and is not there.
+    private static bool IsWording(FeatureSeen feature, ReferenceSet reference)
+        => reference.Feature(feature.Feature) is null && Lexicon.BuiltIn.Find(feature.Feature) is not null;
 
     // "a US utility patent", "a GB registered design", "a patent".
     private static string Unnumbered(RightEvidence right)

@@ -56,7 +56,7 @@ internal sealed partial class PieceEvidence
         else if (Lexicon.BuiltIn.Find(feature.Feature) is { } wording)
         {
             items.Add(feature.Absent
-                ? EntryEvidence.OfAbsent(feature.Feature, wording.Id, feature.Part, wording.Source)
+                ? EntryEvidence.OfAbsent(feature.Feature, "the wording " + wording.Name, feature.Part, wording.Source)
                 : wording.ToEvidence(feature.Part, wording.Source));
         }
         else

@@ -30,36 +30,7 @@ internal static partial class PieceReader
             pieces.Add(ReadPiece(ref reader));
         }
 
-        return ByPiece(pieces, reader.Finish());
-    }
-
-    // A problem belongs to the piece its path starts with, and its path then starts at that piece.
-    private static List<DocumentResult<Piece>> ByPiece(List<Piece?> pieces, IReadOnlyList<DocumentProblem> problems)
-    {
-        var results = new List<DocumentResult<Piece>>(pieces.Count + 1);
-        var rest = new List<DocumentProblem>(problems);
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            string root = "$[" + DateText.Digits(i) + "]";
-            var own = new List<DocumentProblem>();
-            foreach (DocumentProblem problem in problems)
-            {
-                if (problem.Path.StartsWith(root, StringComparison.Ordinal))
-                {
-                    own.Add(problem.WithPath(problem.Path.Remove(1, root.Length - 1)));
-                    rest.Remove(problem);
-                }
-            }
-
-            results.Add(new DocumentResult<Piece>(pieces[i], own));
-        }
-
-        if (rest.Count > 0)
-        {
-            results.Add(new DocumentResult<Piece>(null, rest));
-        }
-
-        return results;
+        return ProblemsByPiece.Share(pieces, reader.Finish());
     }
 
     /// <summary>Reads the piece the reader stands on, or null where it is none or has no id.</summary>

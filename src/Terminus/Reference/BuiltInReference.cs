@@ -5,7 +5,7 @@ internal static class BuiltInReference
 {
     internal const string Name = "built-in";
 
-    internal const string Version = "1.0.0";
+    internal const string Version = "1.1.0";
 
     private const string Folder = "reference/";
 

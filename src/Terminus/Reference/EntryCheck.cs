@@ -44,6 +44,7 @@ internal sealed class EntryCheck(ReferenceSet set, RegisterSet registers)
             before = (name, date);
         }
 
+        CheckUsage(feature);
         CheckId(feature, ".question", ReferenceKind.Question, feature.Question, set.Question(feature.Question));
         for (int i = 0; i < feature.Patents.Count; i++)
         {
@@ -54,6 +55,17 @@ internal sealed class EntryCheck(ReferenceSet set, RegisterSet registers)
             {
                 Add(feature, below, "reference.patent-after-common", "patent", patent.Id, "issued", issued.Text, "common", common.Text);
             }
+        }
+    }
+
+    // Usage that outlasts the day by which the thing was gone is cut there: what is said of it is not what counts. As evidence takes the
+    // dates, "about" is some years wide.
+    private void CheckUsage(FeatureEntry feature)
+    {
+        if (feature.Fading is { } fading && feature.Gone is { } gone && !IsAfter(fading, gone)
+            && LastDay(gone) is var last and not DayNumber.Open && LastDay(fading) > last)
+        {
+            Add(feature, ".fading", "reference.fades-after-gone", "fading", fading.Text, "gone", gone.Text, "last", DateText.Words(last));
         }
     }
 
@@ -134,6 +146,8 @@ internal sealed class EntryCheck(ReferenceSet set, RegisterSet registers)
 
     /// <summary>Whether every day of one date lies after every day of the other.</summary>
     private static bool IsAfter(EdtfDate one, EdtfDate other) => Window(one).Low > Window(other).High;
+
+    private static int LastDay(EdtfDate date) => EvidenceDate.From(date).LastDay(Assumptions.House);
 
     private static DateWindow Window(EdtfDate date) => date.Window ?? DateWindow.Any;
 }

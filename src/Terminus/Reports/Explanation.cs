@@ -49,7 +49,7 @@ public static class Explanation
         Row(text, "over 100 years", Words.Spaced(dating.OverHundredYears.Verdict));
         if (dating.Stated is { } claim)
         {
-            Row(text, "stated " + claim.Stated.Text, Words.Spaced(claim.Verdict) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
+            Row(text, "stated", claim.Stated.Text + ": " + Words.Spaced(claim.Verdict) + ". " + ReasonText.Of(ClaimReasons.Of(dating, claim)));
         }
     }
 
@@ -138,7 +138,7 @@ public static class Explanation
                 Paragraph(text, "       ", WindowWords.Share(window.Confidence).PadRight(5) + WindowWords.Days(window.Window));
             }
 
-            if (evidence.Source is { } source)
+            if (evidence.Source is { } source && !reasons.Exists(r => r.Contains(source, StringComparison.Ordinal)))
             {
                 Paragraph(text, "       ", "source: " + source, "         ");
             }
@@ -183,7 +183,6 @@ public static class Explanation
                 Paragraph(text, "    ", problem.Path + ": " + problem.Message, "      ");
             }
         }
-
     }
 
     private static void AddCautions(StringBuilder text, PieceDating dating)

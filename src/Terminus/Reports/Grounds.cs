@@ -8,11 +8,15 @@ internal static class Grounds
 {
     private const int MostTried = 16;
 
+    private const int MostTooWeak = 3;
+
     internal static IEnumerable<Reason> Of(PieceDating dating)
     {
         if (dating.Interval is not { IsAnyDate: false } interval)
         {
-            return dating.Dating.Evidence.Count == 0 ? [] : Silent(dating);
+            return dating.Interval is null ? Silent(dating) : TooWeak(dating, DateWindow.Any, start: true)
+                .Concat(TooWeak(dating, DateWindow.Any, start: false))
+                .Concat(Silent(dating));
         }
 
         return Ends(dating, interval)
@@ -37,8 +41,56 @@ internal static class Grounds
     private static IEnumerable<Reason> Ends(PieceDating dating, DatedInterval interval)
     {
         DateWindow window = interval.Window;
-        yield return window.FirstDay == DayNumber.Open ? new Reason("grounds.no-start") : End(dating, "grounds.start", window.FirstDay, start: true);
-        yield return interval.EndsToday ? new Reason("grounds.no-end") : End(dating, "grounds.end", window.LastDay, start: false);
+        return window.FirstDay == DayNumber.Open
+            ? [None("grounds.no-start"), .. TooWeak(dating, window, start: true), End(dating, "grounds.end", window.LastDay, start: false)]
+            : [
+                End(dating, "grounds.start", window.FirstDay, start: true),
+                .. interval.EndsToday
+                    ? TooWeak(dating, window, start: false).Prepend(None("grounds.no-end"))
+                    : [End(dating, "grounds.end", window.LastDay, start: false)],
+            ];
+
+        Reason None(string rule) => new(rule, "confidence", WindowWords.Share(dating.Confidence));
+    }
+
+    // The items that speak for an earliest, or a latest, date, though not at the level asked for; the strongest first. Those that firm
+    // evidence, or the answer, contradicts are no help.
+    private static IEnumerable<Reason> TooWeak(PieceDating dating, DateWindow answer, bool start)
+    {
+        DateWindow left = dating.Dating.Possible ?? answer;
+        List<(int Item, StatedDay Window)> weak =
+        [
+            .. Enumerable.Range(0, dating.Dating.Evidence.Count)
+                .Select(item => (Item: item, Window: Bounding(dating.Dating.Stated[item], start)))
+                .Where(w => w.Window.Confidence > 0 && w.Window.Confidence < dating.Confidence && w.Window.Low <= left.High && w.Window.High >= left.Low)
+                .OrderByDescending(w => w.Window.Confidence)
+                .Take(MostTooWeak),
+        ];
+        if (weak.Count > 0)
+        {
+            yield return new Reason(
+                start ? "grounds.weak-start" : "grounds.weak-end",
+                "confidence", WindowWords.Share(dating.Confidence),
+                "items", string.Join(" and ", weak.Select(w => Bound(w.Item, w.Window))));
+        }
+
+        string Bound(int item, StatedDay window)
+            => $"{EvidenceName.Of(dating.Dating.Evidence[item], dating.Reference)} ({(start ? "from" : "until")} "
+                + $"{DateText.Words(start ? window.Low : window.High)}, {WindowWords.Share(window.Confidence)})";
+    }
+
+    // The widest window that has a start, or an end; of no confidence where none has.
+    private static StatedDay Bounding(ReadOnlySpan<StatedDay> stated, bool start)
+    {
+        foreach (StatedDay window in stated)
+        {
+            if (start ? window.Low != int.MinValue : window.High != int.MaxValue)
+            {
+                return window;
+            }
+        }
+
+        return default;
     }
 
     private static Reason End(PieceDating dating, string rule, int day, bool start)

@@ -7,6 +7,8 @@ public static partial class ReasonText
         all["reference.duplicate-id"] = "The {kind} \"{id}\" stands twice in this file; only the first counts.";
         all["reference.unknown-id"] = "No {kind} has the id \"{id}\", here or in a layer beneath.";
         all["reference.order"] = "The date \"{second}\", {later}, lies before \"{first}\", {earlier}.";
+        all["reference.fades-after-gone"] =
+            "It is said to fade only in {fading}, but to be gone by {gone}, which counts to {last}; let it fade earlier or be gone later.";
         all["reference.filed-after-issued"] = "It is filed {filed}, after it is issued {issued}.";
         all["reference.issue-day"] = "US patents issue on Tuesdays, and {date} is no such day.";
         all["reference.number-year"] = "By the register number {number} belongs to {register}, not to {issued}.";

@@ -11,17 +11,23 @@ public static partial class ReasonText
         all["statement.not-after"] = "Not after {year}.";
         all["statement.interval"] = "{likelihood} {years} ({confidence}).";
         all["statement.interval-and-likely"] = "{likelihood} {years} ({confidence}); {likelyWord} {likely} ({likelyConfidence}).";
+        all["statement.open"] = "No {side} date at {confidence}.";
+        all["statement.open-and-likely"] = "No {side} date at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
         all["statement.any-date"] = "Nothing here dates the piece at {confidence}.";
         all["statement.any-date-but-likely"] = "Nothing dates the piece at {confidence}; {likelyWord} {likely} ({likelyConfidence}).";
-        all["statement.outside-possible"] = "This reaches beyond what firm evidence leaves ({possible}), because what lies inside is contradicted.";
+        all["statement.outside-possible"] = "Firm evidence leaves {possible}, but the rest speaks against that, and at {confidence} the answer is {years}.";
+        all["statement.outside-possible-but-likely"] =
+            "Firm evidence leaves {possible}, but the rest speaks against that, and at {confidence} the answer is {years}; {likelyWord} {likely} ({likelyConfidence}).";
         all["statement.usage-only"] = "Nothing firm bounds the date: what follows rests on usage alone.";
         all["statement.disagreement"] = "{first} and {second} do not fit ({mass} of the evidence of the two, {level}, {apart} apart): {cause}.";
         all["statement.after-opinion"] = "{first} lies after the day of the opinion ({mass}).";
         all["statement.left-out"] = "The {parts} is not original and is dated apart.";
         all["grounds.start"] = "The earliest date, {date}, is set by {items} ({strength}, stated at {confidence}).";
         all["grounds.end"] = "The latest date, {date}, is set by {items} ({strength}, stated at {confidence}).";
-        all["grounds.no-start"] = "Nothing sets an earliest date.";
-        all["grounds.no-end"] = "Nothing sets a latest date but the day of the opinion.";
+        all["grounds.no-start"] = "Nothing sets an earliest date at {confidence}.";
+        all["grounds.no-end"] = "Nothing sets a latest date at {confidence} but the day of the opinion.";
+        all["grounds.weak-start"] = "Too weak to set an earliest date at {confidence}: {items}.";
+        all["grounds.weak-end"] = "Too weak to set a latest date at {confidence}: {items}.";
         all["grounds.firm"] = "Firm evidence alone leaves {window}; the rest is usage.";
         all["grounds.nothing-firm"] = "Firm evidence alone leaves any date; all of this is usage.";
         all["grounds.set-aside"] = "Set aside, as it does not meet the answer: {items}.";

@@ -48,8 +48,15 @@ public static class Statement
         }
         else
         {
-            DraftPossible(draft, dating.Dating);
-            DraftInterval(draft, dating);
+            if (dating is { Interval: { InsidePossible: false } outside, Dating.Possible: { } possible })
+            {
+                DraftOutside(draft, dating, outside, possible);
+            }
+            else
+            {
+                DraftPossible(draft, dating.Dating);
+                DraftInterval(draft, dating);
+            }
         }
 
         // The weightiest come first.
@@ -152,18 +159,31 @@ public static class Statement
             return;
         }
 
+        bool isFirm = interval.Window == dating.Dating.Possible;
         _ = (interval.IsAnyDate, likely.IsAnyDate, AreOneToTheYear(interval, likely)) switch
         {
             (true, true, _) => draft.Begin("statement.any-date").Share("confidence", Dating.LikelyLevel),
             (true, _, _) => draft.Begin("statement.any-date-but-likely").Share("confidence", dating.Confidence).Likely(likely),
+
+            // Of a window open on one side that firm evidence gives, the years are said already.
+            (_, _, true) when isFirm && OpenSide(interval) is { } side => draft.Begin("statement.open").With("side", side).Share("confidence", dating.Confidence),
+            _ when isFirm && OpenSide(interval) is { } side
+                => draft.Begin("statement.open-and-likely").With("side", side).Share("confidence", dating.Confidence).Likely(likely),
             (_, _, true) => draft.Begin("statement.interval").Interval(dating, interval),
             _ => draft.Begin("statement.interval-and-likely").Interval(dating, interval).Likely(likely),
         };
         draft.End();
-        if (!interval.InsidePossible && dating.Dating.Possible is { } possible)
-        {
-            draft.Begin("statement.outside-possible").With("possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay)).End();
-        }
+    }
+
+    // An answer that firm evidence contradicts is never given before what firm evidence says.
+    private static void DraftOutside(ReasonDraft draft, PieceDating dating, DatedInterval interval, DateWindow possible)
+    {
+        bool saysLikely = dating.Likely is { IsAnyDate: false } narrower && !AreOneToTheYear(interval, narrower);
+        draft.Begin(saysLikely ? "statement.outside-possible-but-likely" : "statement.outside-possible")
+            .With("possible", WindowWords.YearsUpTo(possible, dating.Dating.AsOfDay))
+            .Years("years", interval)
+            .Share("confidence", dating.Confidence);
+        (saysLikely ? draft.Likely(dating.Likely!) : draft).End();
     }
 
     private static ReasonDraft Interval(this ReasonDraft draft, PieceDating dating, DatedInterval interval)
@@ -175,6 +195,9 @@ public static class Statement
         => draft.With("likelyWord", Likelihood.Of(Dating.LikelyLevel))
             .Years("likely", likely)
             .Share("likelyConfidence", Dating.LikelyLevel);
+
+    private static string? OpenSide(DatedInterval interval)
+        => interval.EndsToday ? "latest" : interval.EarliestYear is null ? "earliest" : null;
 
     private static bool AreOneToTheYear(DatedInterval interval, DatedInterval likely)
         => (interval.EarliestYear, interval.EndsToday) == (likely.EarliestYear, likely.EndsToday)

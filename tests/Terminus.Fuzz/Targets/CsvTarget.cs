@@ -13,7 +13,7 @@ internal sealed class CsvTarget() : FuzzTarget<(string Lines, string? Refused)>(
     {
         // The pipe holds everything, so the rows are written on this thread, where what they allocate is counted.
         var pipe = new Pipe(new PipeOptions(pauseWriterThreshold: 0));
-        Task filled = CsvPieces.FillAsync(new MemoryStream(input), pipe.Writer, CancellationToken.None);
+        Task filled = CsvPieces.FillAsync(new MemoryStream(input), pipe.Writer, static _ => { }, CancellationToken.None);
         Demand.That(filled.IsCompletedSuccessfully, "A collection is read to its end.");
         using var lines = new StreamReader(pipe.Reader.AsStream(), new UTF8Encoding(false));
         try

@@ -101,4 +101,28 @@ public class DemoConsoleTest
         Assert.Equal((0, ""), (run.Code, run.Output));
         Assert.Contains("holds no piece", run.Errors, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void StandardInput_NamedTwice_IsUsage()
+    {
+        DemoRun run = DemoRun.Of("{\"id\":\"A\"}", "date", "-", "--reference", "-");
+        Assert.Equal((2, ""), (run.Code, run.Output));
+        Assert.Contains("Standard input can be read once", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Date_ALongStatedDate_StandsApartFromWhatIsSaidOfIt()
+    {
+        DemoRun run = DemoRun.Of("{\"id\":\"A\",\"stated\":\"1890-04-17/1890-05-01\"}", "date", "-", "--as-of", "2026-11-25");
+        Assert.Contains("  stated          1890-04-17/1890-05-01: ", run.Output, StringComparison.Ordinal);
+        Assert.False(run.Output.EndsWith("\n\n", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Date_AWordingWhoseReasonNamesItsSource_DoesNotRepeatIt()
+    {
+        DemoRun run = DemoRun.Of("{\"id\":\"A\",\"marks\":[{\"text\":\"STERLING\"}]}", "date", "-", "--as-of", "2026-11-25");
+        Assert.Contains("in use from 1850 by custom", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("\n       source: ", run.Output, StringComparison.Ordinal);
+    }
 }

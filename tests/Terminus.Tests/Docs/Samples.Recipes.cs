@@ -57,7 +57,7 @@ internal static partial class Samples
             PieceDating dating = PieceDating.Of(read.OrThrow(), asOf);
             if (dating.Stated is { Verdict: ClaimVerdict.Contradicted } claim)
             {
-                Console.WriteLine($"{dating.Piece.Id}: listed as {claim.Stated}, but {Statement.Of(dating)}");
+                Console.WriteLine($"{dating.Piece.Id}: listed as {claim.Stated}. {Statement.Of(dating)}");
             }
         }
     }

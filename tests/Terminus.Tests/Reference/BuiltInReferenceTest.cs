@@ -14,7 +14,7 @@ public class BuiltInReferenceTest
             Assert.Equal((BuiltInReference.Name, BuiltInReference.Version), (read.Value!.Name, read.Value.Version));
             Assert.Equal(read.Value, ReferenceFile.Read(read.Value.ToJson()).OrThrow());
         });
-        Assert.Equal("built-in 1.0.0", Assert.Single(BuiltIn.Layers).ToString());
+        Assert.Equal("built-in 1.1.0", Assert.Single(BuiltIn.Layers).ToString());
         Assert.Empty(BuiltIn.Replacements);
     }
 

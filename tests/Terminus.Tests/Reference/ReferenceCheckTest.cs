@@ -41,6 +41,23 @@ public class ReferenceCheckTest
         Assert.Equal((rule, path, "quay.json"), (finding.Rule, finding.Path, finding.File));
     }
 
+    // The years are made up. House defaults take "about" as five years on either side.
+    [Theory]
+    [InlineData("1909", "1910~", false)]
+    [InlineData("191X", "1910~", true)] // 1919 against 1915
+    [InlineData("1905/1915", "1910~", false)]
+    [InlineData("1905/1916", "1910~", true)]
+    [InlineData("1915~", "1915~", false)]
+    [InlineData("1915~", "1919", true)] // 1920 against 1919
+    [InlineData("1905/..", "1910", false)]
+    [InlineData("1916", "1910/..", false)]
+    public void Run_UsageThatOutlastsItsEnd_IsFound(string fading, string gone, bool isFound)
+    {
+        var feature = new FeatureEntry("my.feature", "mine", fading: EdtfDate.Parse(fading), gone: EdtfDate.Parse(gone));
+        IReadOnlyList<ReferenceFinding> findings = ReferenceCheck.Run(new ReferenceFile("mine", "1", features: [feature]));
+        Assert.Equal(isFound ? ["reference.fades-after-gone .fading"] : [], findings.Select(f => f.Rule + " " + f.Path));
+    }
+
     [Fact]
     public void Run_FileOverTheBuiltInReference_MayReferToIt()
     {

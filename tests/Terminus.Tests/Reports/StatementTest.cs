@@ -2,9 +2,53 @@ namespace Terminus.Tests.Reports;
 
 public class StatementTest
 {
+    // A feature of the trade from 1930, which states 0.85, and an engraved gift, which states 0.93: both hold at 0.79, neither start at 0.9.
+    private static readonly PieceDating Given = Samples.Of("""
+        { "id": "QH-030", "features": [ { "feature": "cuff.tumbler" } ], "inscriptions": [ { "date": "1936-06-05", "of": "presentation" } ] }
+        """);
+
     [Fact]
     public void Of_AGrantedPatent_IsNotBeforeItsIssueAndOpen()
-        => Assert.Equal("Not before 1961. Very likely 1961 or later (0.9); likely 1961–1980 (0.66).", Statement.Of(Samples.Granted));
+        => Assert.Equal("Not before 1961. No latest date at 0.9; likely 1961–1980 (0.66).", Statement.Of(Samples.Granted));
+
+    [Fact]
+    public void Of_AGiftDateAndAFeatureOfTheTrade_SaysTheFirmEndOnce()
+        => Assert.Equal("Not after 1936. No earliest date at 0.9; likely 1930–1936 (0.66).", Statement.Of(Given));
+
+    [Fact]
+    public void Of_AnOpenWindowThatNothingNarrows_SaysItOnce()
+        => Assert.Equal(
+            "Not before 1870. No latest date at 0.9.",
+            Statement.Of(Samples.Of("""{ "id": "QH-031", "features": [ { "feature": "mat.celluloid" } ] }""")));
+
+    [Fact]
+    public void WhyReasons_AFeatureTooWeakForAnEarliestDate_SayWhatItSpeaksFor()
+    {
+        string[] why = [.. Statement.WhyReasons(Given).Select(ReasonText.Of)];
+        Assert.Equal("Nothing sets an earliest date at 0.9.", why[0]);
+        Assert.Equal(
+            "Too weak to set an earliest date at 0.9: the feature tumbler back (from 1 January 1930, 0.85) and the inscribed date (from 5 June 1916, 0.7).",
+            why[1]);
+    }
+
+    [Fact]
+    public void WhyReasons_NothingAtTheLevelAskedFor_SayWhatIsTooWeak()
+        => Assert.Equal(
+            ["grounds.weak-start", "grounds.weak-end"],
+            Statement.WhyReasons(Samples.Of("""{ "id": "QH-032", "features": [ { "feature": "cuff.tumbler" } ] }""")).Select(r => r.Rule));
+
+    [Fact]
+    public void WhyReasons_AWordingThatIsNotThere_IsCalledByItsName()
+    {
+        PieceDating dating = Samples.Of("""{ "id": "QH-033", "features": [ { "feature": "mk.us_origin", "absent": true } ] }""");
+        Assert.Equal(
+            "Kept, though it says nothing of the date: the wording (a country's name).",
+            ReasonText.Of(Assert.Single(Statement.WhyReasons(dating))));
+        Assert.StartsWith(
+            "Looked for and not there: the wording (a country's name).",
+            ReasonText.Of(EvidenceReasons.Main(dating.Dating.Evidence[0], dating.Reference)),
+            StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Of_FirmEvidenceThatExcludesItself_BeginsWithTheContradiction()
@@ -21,6 +65,15 @@ public class StatementTest
         string said = Statement.Of(Samples.Opinions((1900, 1910, 0.8), (1950, 1960, 0.8)));
         Assert.Contains("The unsigned opinion for 1900–1910 and the unsigned opinion for 1950–1960 do not fit (0.64 of", said, StringComparison.Ordinal);
         Assert.DoesNotContain("an opinion", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_AnAnswerThatFirmEvidenceContradicts_SaysSoBeforeTheAnswer()
+    {
+        // The firm opinion is at odds with two others.
+        string said = Statement.Of(Samples.Opinions((1950, 1960, 0.9), (1900, 1910, 0.85), (1900, 1910, 0.8)));
+        Assert.StartsWith("Firm evidence leaves 1950–1960, but the rest speaks against that, and at 0.9 the answer is ", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("Not before", said, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -58,6 +58,39 @@ public class SightingsCommandTest
         Assert.Equal(run.Output, DemoRun.WithFile(run.Output, clips, "sightings", "-", "--end", "last", "--into", "{file}").Output);
     }
 
+    // The law and its day are made up.
+    private static readonly string ByLaw = Reference.Replace(
+        "\"basis\": \"trade\"", "\"introduced\": \"1932-10-01\", \"gone\": \"1966\", \"basis\": \"law\", \"endedBy\": \"event\"", StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("first", "\"introduced\", 1932-10-01 by law, stays")]
+    [InlineData("last", "\"gone\", 1966 by an event, stays")]
+    public void Sightings_IntoAnEntryThatALawDates_KeepsTheDateAndSaysSo(string end, string note)
+    {
+        string clips = string.Join('\n', Csv.ReplaceLineEndings("\n").Split('\n')[..5]);
+        DemoRun run = DemoRun.WithFile(ByLaw, clips, "sightings", "-", "--end", end, "--into", "{file}");
+
+        Assert.Equal(0, run.Code);
+        Assert.StartsWith("x.clip: " + note, run.Errors, StringComparison.Ordinal);
+        FeatureEntry entry = Assert.Single(ReferenceFile.Read(run.Output).OrThrow().Features);
+        Assert.Equal(("1932-10-01", "1966", EstimatedEnds.None), (entry.Introduced!.Text, entry.Gone!.Text, entry.Estimate));
+        Assert.Equal(4, entry.Sightings.Count);
+    }
+
+    [Fact]
+    public void Sightings_IntoAnEntryThatALawDates_ReplacesTheDateWhereToldTo()
+    {
+        string clips = string.Join('\n', Csv.ReplaceLineEndings("\n").Split('\n')[..5]);
+        DemoRun run = DemoRun.WithFile(ByLaw, clips, "sightings", "-", "--into", "{file}", "--replace-facts");
+
+        Assert.Equal(0, run.Code);
+        Assert.StartsWith("x.clip: \"introduced\", 1932-10-01 by law, gives way to", run.Errors, StringComparison.Ordinal);
+        FeatureEntry entry = Assert.Single(ReferenceFile.Read(run.Output).OrThrow().Features);
+        Assert.Equal((EstimatedEnds.Introduced, EvidenceBasis.Trade), (entry.Estimate, entry.CountsAs));
+        Assert.NotEqual("1932-10-01", entry.Introduced!.Text);
+        Assert.Equal("", DemoRun.WithFile(run.Output, clips, "sightings", "-", "--into", "{file}").Errors);
+    }
+
     [Fact]
     public void Sightings_IntoAFileWithoutTheFeature_SaysSoAndTheRestGoesIn()
     {
@@ -73,6 +106,7 @@ public class SightingsCommandTest
     [InlineData("--into", "{file}", "--format", "json")]
     [InlineData("--into", "{file}", "--confidence", "0.8")]
     [InlineData("-o", "{file}")]
+    [InlineData("--replace-facts")]
     public void Sightings_IntoWithWhatItDoesNotHeed_IsRefused(params string[] options)
         => Assert.Equal((2, ""), DemoRun.WithFile(Reference, Csv, ["sightings", "-", .. options]) is var run ? (run.Code, run.Output) : default);
 
