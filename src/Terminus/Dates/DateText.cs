@@ -25,7 +25,7 @@ internal static class DateText
     internal static int WriteIso(int dayNumber, Span<char> text)
     {
         (int year, int month, int day) = DayNumber.Parts(dayNumber);
-        return Write(year, month, day, text);
+        return WriteIso(year, month, day, text);
     }
 
     /// <summary>The most characters of a day of the calendar.</summary>
@@ -54,7 +54,7 @@ internal static class DateText
     internal static string Iso(long year, int month, int day)
     {
         Span<char> text = stackalloc char[32];
-        int length = Write(year, month, day, text);
+        int length = WriteIso(year, month, day, text);
         return text.Slice(0, length).ToString();
     }
 
@@ -114,7 +114,8 @@ internal static class DateText
         return 2;
     }
 
-    private static int Write(long year, int month, int day, Span<char> text)
+    /// <summary>Writes a day as <see cref="Iso(long, int, int)"/> gives it into a text, and returns its length.</summary>
+    internal static int WriteIso(long year, int month, int day, Span<char> text)
     {
         int position = 0;
         if (year is >= 0 and <= 9999)
