@@ -6,38 +6,49 @@ internal static class Acronyms
     private const int Longest = 8;
 
     // Little words that single letters never stand for.
-    private static readonly string[] Never = [Term.In, Term.By, Term.Of, Term.And, "GOLD", "FROM"];
+    private const Terms Never = Terms.In | Terms.By | Terms.Of | Terms.And | Terms.Gold | Terms.From;
 
-    internal static List<Token> Join(List<Token> tokens, LetterTree words, ref int visits)
+    /// <summary>Joins the acronyms of a list in place, and returns how many times a letter was looked at.</summary>
+    internal static int Join(TokenList tokens, LetterTree words)
     {
-        var joined = new List<Token>(tokens.Count);
+        int visits = 0;
+        int kept = 0;
         int at = 0;
         while (at < tokens.Count)
         {
-            int end = IsLetter(tokens[at]) ? Find(tokens, at, words, joined, ref visits) : at;
+            int end = IsLetter(in tokens[at]) && MayGoOn(tokens, at + 1) ? Find(tokens, at, kept, words, ref visits) : at;
             if (end == at)
             {
-                joined.Add(tokens[at]);
+                if (kept < at)
+                {
+                    tokens.Move(at, kept);
+                }
+
                 end++;
             }
 
+            kept++;
             at = end;
         }
 
-        return joined;
+        tokens.CutTo(kept);
+        tokens.Close();
+        return visits;
     }
 
-    /// <summary>Adds the longest acronym that starts at a token and returns the token behind it, or the token itself.</summary>
-    private static int Find(List<Token> tokens, int start, LetterTree words, List<Token> joined, ref int visits)
+    private static bool MayGoOn(TokenList tokens, int at) => tokens[at].IsSign('.') || IsLetter(in tokens[at]);
+
+    /// <summary>Puts the longest acronym that starts at a token in a place and returns the token behind it, or the token itself.</summary>
+    private static int Find(TokenList tokens, int start, int place, LetterTree words, ref int visits)
     {
         Span<char> letters = stackalloc char[Longest];
         Span<int> ends = stackalloc int[Longest];
         int count = 0;
         for (int i = start; i < tokens.Count && count < Longest; i++)
         {
-            if (IsLetter(tokens[i]))
+            if (IsLetter(in tokens[i]))
             {
-                letters[count] = tokens[i].Text[0];
+                letters[count] = tokens[i].First;
                 ends[count++] = i + 1;
             }
             else if (!tokens[i].IsSign('.'))
@@ -51,19 +62,17 @@ internal static class Acronyms
             return start;
         }
 
-        int size = words.LongestStart(letters.Slice(0, count), false, out Lexeme[] lexemes, out _, ref visits);
-        if (size < 2 || Array.IndexOf(Never, lexemes[0].Term) >= 0)
+        int size = words.LongestStart(letters.Slice(0, count), false, out Meaning meaning, out _, ref visits);
+        if (size < 2 || meaning.First.Is(Never))
         {
             return start;
         }
 
         int end = ends[size - 1];
-        joined.Add(new Token(TokenKind.Word, tokens[start].Start, tokens[end - 1].End, letters.Slice(0, size).ToString(), lexemes)
-        {
-            Joined = tokens[start].Joined,
-        });
+        tokens.Move(start, place);
+        tokens.Replace(place, tokens[start].Start, tokens[end - 1].End, letters.Slice(0, size), meaning);
         return end;
     }
 
-    private static bool IsLetter(Token token) => token.Kind == TokenKind.Word && token.Text.Length == 1 && token.Text[0] is >= 'A' and <= 'Z';
+    private static bool IsLetter(in Token token) => token.Length == 1 && token.First is >= 'A' and <= 'Z' && token.Kind == TokenKind.Word;
 }

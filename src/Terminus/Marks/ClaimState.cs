@@ -1,21 +1,22 @@
 namespace Terminus;
 
 /// <summary>How far the reading of what follows from a claim has come.</summary>
-internal sealed class ClaimState
+internal struct ClaimState
 {
-    internal ClaimState(int first, Claim claim)
+    internal ClaimState(int first, in Claim claim)
     {
+        Claim = claim;
         First = first;
-        From = claim.Start;
         At = claim.End;
         End = claim.End;
+        Lead = -1;
     }
+
+    /// <summary>The words of the claim, to which words between its dates and numbers add.</summary>
+    internal Claim Claim;
 
     /// <summary>The index of the claim's first mark.</summary>
     internal int First { get; }
-
-    /// <summary>The token with which the claim starts.</summary>
-    internal int From { get; }
 
     /// <summary>The token to read next.</summary>
     internal int At { get; set; }
@@ -27,7 +28,7 @@ internal sealed class ClaimState
     internal bool IsOpen { get; set; }
 
     /// <summary>The first of the words before the next mark (<c>No.</c>, a country), or -1.</summary>
-    internal int Lead { get; set; } = -1;
+    internal int Lead { get; set; }
 
     /// <summary>Whether a number word stands before what is read next.</summary>
     internal bool IsExplicitNumber { get; set; }
@@ -42,7 +43,7 @@ internal sealed class ClaimState
     internal int SharedFrom { get; set; }
 
     /// <summary>The token with which a mark starts whose own first token is <paramref name="next"/>.</summary>
-    internal int StartOf(int next) => IsOpen ? From : Lead >= 0 ? Lead : next;
+    internal readonly int StartOf(int next) => IsOpen ? Claim.Start : Lead >= 0 ? Lead : next;
 
     /// <summary>A mark was made that ends before a token.</summary>
     internal void Wrote(int behind)

@@ -5,24 +5,25 @@ namespace Terminus;
 /// </summary>
 internal static class DateGrammar
 {
-    private static readonly string[] Ordinals = ["ST", "ND", "RD", "TH", "D", "S", "T", "ER", "E", "EME", "TE", "O", "ST.", "NTH", "DE", "EN", "H"];
-
-    private static readonly string[] RomanMonths = ["I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII"];
-
-    /// <summary>The date with a named month that starts at a token, or null.</summary>
+    /// <summary>The date with a named month or in digits alone that starts at a token, or null.</summary>
     /// <param name="tokens">The inscription.</param>
     /// <param name="start">The token.</param>
     /// <param name="end">The token behind the date.</param>
-    internal static StampedDate? Named(IReadOnlyList<Token> tokens, int start, out int end)
+    internal static StampedDate? Any(TokenList tokens, int start, out int end)
+        => Named(tokens, start, out end) ?? Numeric(tokens, start, out end);
+
+    /// <summary>The date with a named month that starts at a token, or null.</summary>
+    internal static StampedDate? Named(TokenList tokens, int start, out int end)
     {
         end = start;
-        return tokens[start].Months != 0 ? MonthFirst(tokens, start, ref end)
-            : tokens[start].Kind == TokenKind.Digits ? DayFirst(tokens, start, ref end)
+        ref readonly Token token = ref tokens[start];
+        return token.Months != 0 ? MonthFirst(tokens, start, ref end)
+            : token.IsDigits ? DayFirst(tokens, start, ref end)
             : null;
     }
 
     /// <summary>Month and day without a year, which then stands behind the next date: <c>MAY 5 &amp; JUNE 9 1885</c>.</summary>
-    internal static StampedDate? WithoutYear(IReadOnlyList<Token> tokens, int start, out int end)
+    internal static StampedDate? WithoutYear(TokenList tokens, int start, out int end)
     {
         end = start;
         if (tokens[start].Months == 0)
@@ -31,154 +32,140 @@ internal static class DateGrammar
         }
 
         int at = AfterMonth(tokens, start + 1);
-        if (!IsDay(tokens, at))
+        if (!IsDay(in tokens[at]))
         {
             return null;
         }
 
-        Token day = tokens[at];
         end = AfterOrdinal(tokens, at + 1);
-        return new StampedDate("?", tokens[start].Months, day.Text) { Doubtful = tokens[start].Doubtful || day.Doubtful };
+        return new StampedDate(default, tokens[start].Months, tokens.Digits(at)) { Doubtful = tokens[start].Doubtful || tokens[at].Doubtful };
     }
 
     /// <summary>A day and a year, whose month stands before an earlier day: the second date of <c>AUG. 12 &amp; 19 1884</c>.</summary>
-    internal static StampedDate? DayAndYear(IReadOnlyList<Token> tokens, int start, int months, out int end)
+    internal static StampedDate? DayAndYear(TokenList tokens, int start, int months, out int end)
     {
         end = start;
-        int year = IsDay(tokens, start) ? AfterDay(tokens, AfterOrdinal(tokens, start + 1)) : tokens.Count;
-        if (year >= tokens.Count || !IsYear(tokens[year]))
+        int year = IsDay(in tokens[start]) ? AfterDay(tokens, AfterOrdinal(tokens, start + 1)) : tokens.Count;
+        if (!IsYear(tokens, year))
         {
             return null;
         }
 
         end = year + 1;
-        return new StampedDate(tokens[year].Text, months, tokens[start].Text) { Doubtful = tokens[start].Doubtful || tokens[year].Doubtful };
+        return new StampedDate(tokens.Digits(year), months, tokens.Digits(start)) { Doubtful = tokens[start].Doubtful || tokens[year].Doubtful };
     }
 
     /// <summary>The date in digits alone that starts at a token, or null.</summary>
-    internal static StampedDate? Numeric(IReadOnlyList<Token> tokens, int start, out int end)
+    internal static StampedDate? Numeric(TokenList tokens, int start, out int end)
     {
         end = start;
-        if (start + 2 >= tokens.Count || tokens[start].Kind != TokenKind.Digits)
+        if (!tokens[start].IsDigits)
         {
             return null;
         }
 
         int second = AfterSeparator(tokens, start + 1, out char one);
-        if (second >= tokens.Count || !(tokens[second].Kind == TokenKind.Digits || IsRoman(tokens[second])))
+        int romanMonth = RomanMonth(tokens, second);
+        if (!tokens[second].IsDigits && romanMonth == 0)
         {
             return null;
         }
 
         int third = AfterSeparator(tokens, second + 1, out char other);
-        if (third >= tokens.Count || tokens[third].Kind != TokenKind.Digits || one != other)
+        if (!tokens[third].IsDigits || one != other || IsJoinedWord(tokens, third + 1))
         {
             return null;
         }
 
-        Token a = tokens[start];
-        Token b = tokens[second];
-        Token c = tokens[third];
+        ref readonly Token a = ref tokens[start];
+        ref readonly Token b = ref tokens[second];
+        ref readonly Token c = ref tokens[third];
         bool doubtful = a.Doubtful || b.Doubtful || c.Doubtful;
-        if (IsJoinedWord(tokens, third + 1))
-        {
-            return null;
-        }
-
         end = third + 1;
-        if (a.Text.Length == 4 && b.Text.Length <= 2 && c.Text.Length <= 2 && b.Kind == TokenKind.Digits)
+        if (a.Length == 4 && b.Length <= 2 && c.Length <= 2 && b.IsDigits)
         {
-            return new StampedDate(a.Text, 0, c.Text, b.Text) { Doubtful = doubtful, OrderKnown = true };
+            return new StampedDate(tokens.Digits(start), 0, tokens.Digits(third), tokens.Digits(second)) { Doubtful = doubtful, OrderKnown = true };
         }
 
-        if (a.Text.Length > 2 || c.Text.Length is not (2 or 4) || (c.Text.Length == 4 && !IsYear(c)))
+        if (a.Length > 2 || c.Length is not (2 or 4) || (c.Length == 4 && !IsYear(tokens, third)))
         {
             return null;
         }
 
-        if (b.Kind == TokenKind.Word)
+        if (romanMonth > 0)
         {
-            int month = Array.IndexOf(RomanMonths, b.Text) + 1;
-            return new StampedDate(c.Text, 1 << month, a.Text) { Doubtful = doubtful, OrderKnown = true };
+            return new StampedDate(tokens.Digits(third), 1 << romanMonth, tokens.Digits(start)) { Doubtful = doubtful, OrderKnown = true };
         }
 
-        return b.Text.Length > 2 ? null : new StampedDate(c.Text, 0, b.Text, a.Text) { Doubtful = doubtful };
+        return b.Length > 2 ? null : new StampedDate(tokens.Digits(third), 0, tokens.Digits(second), tokens.Digits(start)) { Doubtful = doubtful };
     }
 
     /// <summary>A year alone: four digits, or two behind an apostrophe.</summary>
-    internal static StampedDate? YearAlone(IReadOnlyList<Token> tokens, int start, out int end)
+    internal static StampedDate? YearAlone(TokenList tokens, int start, out int end)
     {
         end = start;
-        if (tokens[start].IsSign('\'') && start + 1 < tokens.Count && tokens[start + 1].Kind == TokenKind.Digits
-            && tokens[start + 1].Text.Length == 2 && tokens[start + 1].Joined && !IsJoinedWord(tokens, start + 2))
+        int at = start;
+        if (tokens[start].IsSign('\'') && tokens[start + 1] is { IsDigits: true, Length: 2, Joined: true } && !IsJoinedWord(tokens, start + 2))
         {
-            end = start + 2;
-            return new StampedDate(tokens[start + 1].Text, 0, string.Empty) { Doubtful = tokens[start + 1].Doubtful };
+            at = start + 1;
         }
-
-        if (!IsYear(tokens[start]) || IsJoinedWord(tokens, start + 1) || IsPartOfNumber(tokens, start + 1))
+        else if (!IsYear(tokens, start) || IsJoinedWord(tokens, start + 1) || IsPartOfNumber(tokens, start + 1))
         {
             return null;
         }
 
-        end = start + 1;
-        return new StampedDate(tokens[start].Text, 0, string.Empty) { Doubtful = tokens[start].Doubtful };
+        end = at + 1;
+        return new StampedDate(tokens.Digits(at), 0) { Doubtful = tokens[at].Doubtful };
     }
 
-    private static StampedDate? MonthFirst(IReadOnlyList<Token> tokens, int start, ref int end)
+    private static StampedDate? MonthFirst(TokenList tokens, int start, ref int end)
     {
-        Token month = tokens[start];
         int at = AfterMonth(tokens, start + 1);
-        if (IsDay(tokens, at) && !IsApostrophised(tokens, at))
+        bool apostrophised = IsApostrophised(tokens, at);
+        if (!apostrophised && IsDay(in tokens[at]))
         {
-            Token day = tokens[at];
             int year = AfterDay(tokens, AfterOrdinal(tokens, at + 1));
             if (IsYearOfDate(tokens, year))
             {
                 end = year + 1;
-                return new StampedDate(tokens[year].Text, month.Months, day.Text)
-                {
-                    Doubtful = month.Doubtful || day.Doubtful || tokens[year].Doubtful,
-                };
+                return Date(tokens, year, start, at);
             }
         }
 
         // Month and year, without a day.
-        bool four = at < tokens.Count && IsYear(tokens[at]) && !IsPartOfNumber(tokens, at + 1);
-        if (four || (IsApostrophised(tokens, at) && tokens[at].Text.Length == 2))
+        bool four = IsYear(tokens, at) && !IsPartOfNumber(tokens, at + 1);
+        if (four || (apostrophised && tokens[at].Length == 2))
         {
             end = at + 1;
-            return new StampedDate(tokens[at].Text, month.Months, string.Empty) { Doubtful = month.Doubtful || tokens[at].Doubtful };
+            return new StampedDate(tokens.Digits(at), tokens[start].Months) { Doubtful = tokens[start].Doubtful || tokens[at].Doubtful };
         }
 
         return null;
     }
 
-    private static StampedDate? DayFirst(IReadOnlyList<Token> tokens, int start, ref int end)
+    private static StampedDate? DayFirst(TokenList tokens, int start, ref int end)
     {
-        if (!IsDay(tokens, start))
+        if (!IsDay(in tokens[start]))
         {
             return null;
         }
 
-        int at = AfterOrdinal(tokens, start + 1);
-        at = SkipSoft(tokens, at);
-        at = at < tokens.Count && tokens[at].Text == "DAY" ? SkipSoft(tokens, at + 1) : at;
-        if (at < tokens.Count && (tokens[at].Is(Term.Of) || tokens[at].Text is "DE" or "DEN"))
+        int at = tokens.SkipSoft(AfterOrdinal(tokens, start + 1));
+        at = tokens.Text(at) is "DAY" ? tokens.SkipSoft(at + 1) : at;
+        if (tokens[at].Is(Terms.Of) || tokens.Text(at) is "DE" or "DEN")
         {
-            at = SkipSoft(tokens, at + 1);
+            at = tokens.SkipSoft(at + 1);
         }
 
-        if (at >= tokens.Count || tokens[at].Months == 0)
+        if (tokens[at].Months == 0)
         {
             return null;
         }
 
-        Token month = tokens[at];
         int year = AfterDay(tokens, AfterMonth(tokens, at + 1));
-        if (year < tokens.Count && tokens[year].Text is "DE" or "DEL")
+        if (tokens.Text(year) is "DE" or "DEL")
         {
-            year = SkipSoft(tokens, year + 1);
+            year = tokens.SkipSoft(year + 1);
         }
 
         if (!IsYearOfDate(tokens, year))
@@ -187,91 +174,102 @@ internal static class DateGrammar
         }
 
         end = year + 1;
-        return new StampedDate(tokens[year].Text, month.Months, tokens[start].Text)
-        {
-            Doubtful = month.Doubtful || tokens[start].Doubtful || tokens[year].Doubtful,
-        };
+        return Date(tokens, year, at, start);
     }
+
+    private static StampedDate Date(TokenList tokens, int year, int month, int day)
+        => new(tokens.Digits(year), tokens[month].Months, tokens.Digits(day))
+        {
+            Doubtful = tokens[month].Doubtful || tokens[day].Doubtful || tokens[year].Doubtful,
+        };
 
     /// <summary>Behind a month: its point, and the raised end of an old abbreviation (<c>JAN.Y</c>, <c>FEB.RY</c>).</summary>
-    private static int AfterMonth(IReadOnlyList<Token> tokens, int at)
+    private static int AfterMonth(TokenList tokens, int at)
     {
-        int next = SkipSoft(tokens, at);
-        if (next < tokens.Count && tokens[next].Kind == TokenKind.Word && tokens[next].Text is "Y" or "RY" or "R" or "BR" or "CH" or "T" or "TR" or "THE")
-        {
-            next = SkipSoft(tokens, next + 1);
-        }
-
-        return next;
+        int next = tokens.SkipSoft(at);
+        return tokens[next].Kind == TokenKind.Word && tokens.Text(next) is "Y" or "RY" or "R" or "BR" or "CH" or "T" or "TR" or "THE"
+            ? tokens.SkipSoft(next + 1)
+            : next;
     }
 
-    private static int AfterDay(IReadOnlyList<Token> tokens, int at)
+    private static int AfterDay(TokenList tokens, int at)
     {
-        int next = SkipSoft(tokens, at);
-        return next < tokens.Count && tokens[next].IsSign('/') ? next + 1 : next;
+        int next = tokens.SkipSoft(at);
+        return tokens[next].IsSign('/') ? next + 1 : next;
     }
 
     /// <summary>Behind a day: the ending of its ordinal, joined or set apart (<c>5TH</c>, <c>2D</c>, <c>5 TH</c>).</summary>
-    private static int AfterOrdinal(IReadOnlyList<Token> tokens, int at)
+    private static int AfterOrdinal(TokenList tokens, int at)
     {
-        int next = at;
-        if (next < tokens.Count && tokens[next].IsSign('\'') && next + 1 < tokens.Count && tokens[next + 1].Kind == TokenKind.Word)
-        {
-            next++;
-        }
-
-        return next < tokens.Count && tokens[next].Kind == TokenKind.Word && Array.IndexOf(Ordinals, tokens[next].Text) >= 0
-            && tokens[next].Months == 0 ? next + 1 : at;
+        int next = tokens[at].IsSign('\'') && tokens[at + 1].Kind == TokenKind.Word ? at + 1 : at;
+        ref readonly Token token = ref tokens[next];
+        return token.Kind == TokenKind.Word && token.Months == 0 && IsOrdinal(tokens.Text(next)) ? next + 1 : at;
     }
 
-    private static int AfterSeparator(IReadOnlyList<Token> tokens, int at, out char separator)
+    private static bool IsOrdinal(ReadOnlySpan<char> text)
+        => text is "ST" or "ND" or "RD" or "TH" or "D" or "S" or "T" or "ER" or "E" or "EME" or "TE" or "O" or "NTH" or "DE" or "EN" or "H";
+
+    private static int AfterSeparator(TokenList tokens, int at, out char separator)
     {
         separator = ' ';
-        if (at < tokens.Count && tokens[at].Kind == TokenKind.Sign && tokens[at].Text[0] is '.' or '-' or '/' or ',' or ':' or '\'')
+        ref readonly Token token = ref tokens[at];
+        if (token.Kind == TokenKind.Sign && token.First is '.' or '-' or '/' or ',' or ':' or '\'')
         {
-            separator = tokens[at].Text[0] is ',' or '\'' ? '.' : tokens[at].Text[0];
-            return at + 1 < tokens.Count && tokens[at + 1].IsSign('\'') ? at + 2 : at + 1;
+            separator = token.First is ',' or '\'' ? '.' : token.First;
+            return tokens[at + 1].IsSign('\'') ? at + 2 : at + 1;
         }
 
-        return at < tokens.Count && tokens[at].Kind == TokenKind.Break ? tokens.Count : at;
+        return token.Kind == TokenKind.Break ? tokens.Count : at;
     }
 
-    private static int SkipSoft(IReadOnlyList<Token> tokens, int at)
-    {
-        int next = at;
-        while (next < tokens.Count && next < at + 3 && tokens[next].IsSoft)
-        {
-            next++;
-        }
-
-        return next;
-    }
-
-    private static bool IsDay(IReadOnlyList<Token> tokens, int at)
-        => at < tokens.Count && ((tokens[at].Kind == TokenKind.Digits && tokens[at].Text.Length <= 2)
-            || (tokens[at].Kind == TokenKind.Lost && tokens[at].Text.Length <= 2));
+    private static bool IsDay(in Token token) => token.Length <= 2 && token.Kind is TokenKind.Digits or TokenKind.Lost;
 
     /// <summary>Four digits of a year that things are stamped with.</summary>
-    private static bool IsYear(Token token)
-        => token.Kind == TokenKind.Digits && token.Text.Length == 4
-            && (token.Text[0] == '1' ? token.Text[1] is '6' or '7' or '8' or '9' or '?' : token.Text[0] == '2' && token.Text[1] is '0' or '?');
+    private static bool IsYear(TokenList tokens, int at)
+    {
+        ref readonly Token token = ref tokens[at];
+        if (token.Length != 4 || !token.IsDigits)
+        {
+            return false;
+        }
 
-    private static bool IsYearOfDate(IReadOnlyList<Token> tokens, int at)
-        => at < tokens.Count && !IsJoinedWord(tokens, at + 1) && !IsPartOfNumber(tokens, at + 1)
-            && (IsYear(tokens[at]) || (tokens[at].Kind == TokenKind.Digits && tokens[at].Text.Length == 2));
+        char second = tokens.Text(at)[1];
+        return token.First == '1' ? second is '6' or '7' or '8' or '9' or '?' : token.First == '2' && second is '0' or '?';
+    }
 
-    private static bool IsApostrophised(IReadOnlyList<Token> tokens, int at)
-        => at > 0 && at < tokens.Count && tokens[at - 1].IsSign('\'') && tokens[at].Joined && tokens[at].Kind == TokenKind.Digits;
+    private static bool IsYearOfDate(TokenList tokens, int at)
+        => (tokens[at] is { IsDigits: true, Length: 2 } || IsYear(tokens, at)) && !IsJoinedWord(tokens, at + 1) && !IsPartOfNumber(tokens, at + 1);
+
+    private static bool IsApostrophised(TokenList tokens, int at)
+        => tokens[at] is { Joined: true, IsDigits: true } && tokens[at - 1].IsSign('\'');
 
     /// <summary>Whether letters are joined to the digits before, as in <c>12K</c>, or a stroke as in <c>1/20</c>.</summary>
-    private static bool IsJoinedWord(IReadOnlyList<Token> tokens, int at)
-        => at < tokens.Count && tokens[at].Joined && ((tokens[at].Kind == TokenKind.Word && tokens[at].Text[0] is >= 'A' and <= 'Z' && tokens[at].Months == 0
-            && !tokens[at].Is(Term.Patent)) || tokens[at].IsSign('/'));
+    private static bool IsJoinedWord(TokenList tokens, int at)
+    {
+        ref readonly Token token = ref tokens[at];
+        return token.Joined && ((token.Kind == TokenKind.Word && token.First is >= 'A' and <= 'Z' && token.Months == 0 && !token.Is(Terms.Patent))
+            || token.IsSign('/'));
+    }
 
     /// <summary>Whether groups of three digits follow, so that what stands before is the head of a number.</summary>
-    private static bool IsPartOfNumber(IReadOnlyList<Token> tokens, int at)
-        => at + 1 < tokens.Count && tokens[at].IsSign(',') && tokens[at + 1].Joined && tokens[at + 1].Kind == TokenKind.Digits
-            && tokens[at + 1].Text.Length == 3;
+    private static bool IsPartOfNumber(TokenList tokens, int at)
+        => tokens[at].IsSign(',') && tokens[at + 1] is { Joined: true, IsDigits: true, Length: 3 };
 
-    private static bool IsRoman(Token token) => token.Kind == TokenKind.Word && Array.IndexOf(RomanMonths, token.Text) >= 0;
+    /// <summary>The month of a Roman numeral, or 0.</summary>
+    private static int RomanMonth(TokenList tokens, int at) => tokens[at].Kind != TokenKind.Word ? 0 : tokens.Text(at) switch
+    {
+        "I" => 1,
+        "II" => 2,
+        "III" => 3,
+        "IV" => 4,
+        "V" => 5,
+        "VI" => 6,
+        "VII" => 7,
+        "VIII" => 8,
+        "IX" => 9,
+        "X" => 10,
+        "XI" => 11,
+        "XII" => 12,
+        _ => 0,
+    };
 }

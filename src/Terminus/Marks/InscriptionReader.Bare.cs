@@ -6,27 +6,30 @@ internal sealed partial class InscriptionReader
     /// <summary>The last year in which a patent was marked by its date (44 Stat. 1058, from 1 April 1927 by its number).</summary>
     private const int LastYearOfDates = 1927;
 
+    // Figures alone are a date where something stands between them.
+    private const int LeastTokensOfFigures = 5;
+
     private int ReadBare(int at)
     {
-        Token token = tokens[at];
-        if (token.Is(Term.Since) || token.Is(Term.Established))
+        ref readonly Token token = ref tokens[at];
+        if (token.Is(Terms.Since | Terms.Established))
         {
             return ReadSince(at);
         }
 
-        if (token.Is(Term.Given))
+        if (token.Is(Terms.Given))
         {
             given = true;
             return at;
         }
 
-        if (token.Is(Term.No))
+        if (token.Is(Terms.No))
         {
             int digits = SkipSoft(at + 1);
-            return IsDigits(digits) ? ReadNumberBefore(at, digits, named: true) : at;
+            return tokens[digits].IsDigits ? ReadNumberBefore(at, digits, named: true) : at;
         }
 
-        if (token.Months != 0 || token.Kind == TokenKind.Digits)
+        if (token.Months != 0 || token.IsDigits)
         {
             int end = ReadBareDate(at);
             if (end > at)
@@ -35,16 +38,21 @@ internal sealed partial class InscriptionReader
             }
         }
 
-        return token.Kind == TokenKind.Digits ? ReadNumberBefore(at, at, named: false) : at;
+        return token.IsDigits ? ReadNumberBefore(at, at, named: false) : at;
     }
 
-    // Whether words of a presentation stood before.
-    private bool given;
+    private static readonly Reason SinceYear = new("marks.since");
+    private static readonly Reason BareDate = new("marks.bare-date");
+    private static readonly Reason DateOfPresentation = new("marks.date-of-presentation");
+    private static readonly Reason DateOfSomething = new("marks.date-of-something");
+    private static readonly Reason BareNumber = new("marks.bare-number");
+    private static readonly Reason ModelNumber = new("marks.model-number");
+    private static readonly Reason BareYearAlone = new("marks.bare-year");
 
     private int ReadSince(int at)
     {
         int year = SkipSoft(at + 1);
-        if (year >= tokens.Count || DateGrammar.YearAlone(tokens, year, out int end) is not { } date)
+        if (DateGrammar.YearAlone(tokens, year, out int end) is not { } date)
         {
             return at;
         }
@@ -52,30 +60,28 @@ internal sealed partial class InscriptionReader
         group++;
         MarkDraft draft = Add(MarkKind.Other, at, end);
         draft.Date = date;
-        draft.Reasons.Add(new Reason("marks.since"));
+        draft.Because(SinceYear);
         return end;
     }
 
     /// <summary>A date without a word of patents, which mostly dates one all the same.</summary>
     private int ReadBareDate(int at)
     {
-        StampedDate? date = DateGrammar.Named(tokens, at, out int end);
-        bool named = date is not null;
-        date ??= DateGrammar.Numeric(tokens, at, out end);
-        if (date is null)
+        StampedDate? named = DateGrammar.Named(tokens, at, out int end);
+        if ((named ?? DateGrammar.Numeric(tokens, at, out end)) is not { } date)
         {
             return at;
         }
 
-        DatedReading reading = DateChooser.Choose(date, "US", ofPatent: true);
-        bool tuesday = reading.Best is { Day: > 0 } best && IssueDay.KindOf(best.Window.FirstDay) is IssueDayKind.Tuesday or IssueDayKind.DoubtfulTuesday;
-        if (!named && (!tuesday || date.Year.Length != 2 && date.Year.Length != 4 || (end - at) < 5))
+        var choice = new DateChoice(date, "US", ofPatent: true, stackalloc CalendarReading[ReadingList.Usual]);
+        bool tuesday = choice.Best is { Day: > 0 } best && IssueDay.KindOf(best.FirstDay) is IssueDayKind.Tuesday or IssueDayKind.DoubtfulTuesday;
+        if (named is null && (!tuesday || end - at < LeastTokensOfFigures))
         {
             return at;
         }
 
-        bool late = !tuesday && reading.Best is { } day && day.Year > LastYearOfDates;
-        bool ofPatent = !given && !late && date.Day.Length > 0;
+        bool late = !tuesday && choice.Best is { } day && day.Year > LastYearOfDates;
+        bool ofPatent = !given && !late && !date.Day.IsEmpty;
         group++;
         MarkDraft draft = Add(ofPatent ? MarkKind.PatentDate : MarkKind.Other, at, end);
         draft.Date = date;
@@ -87,7 +93,7 @@ internal sealed partial class InscriptionReader
             draft.IsUncertain = !tuesday;
         }
 
-        draft.Reasons.Add(new Reason(ofPatent ? "marks.bare-date" : given ? "marks.date-of-presentation" : "marks.date-of-something"));
+        draft.Because(ofPatent ? BareDate : given ? DateOfPresentation : DateOfSomething);
         return end;
     }
 
@@ -104,7 +110,7 @@ internal sealed partial class InscriptionReader
 
         int size = number.Digits.Length;
         int claimAt = SkipSoft(end);
-        if (size >= (named ? 4 : 6) && !number.LooksLikeYear && ClaimAt(claimAt) is { HasPatent: true } claim && !ClaimHasOwn(claim))
+        if (size >= (named ? 4 : 6) && !number.LooksLikeYear && TryClaimAt(claimAt, out Claim claim) && claim.HasPatent && !ClaimHasOwn(claim))
         {
             group++;
             AddNumber(claim, number, at, claim.End);
@@ -119,7 +125,7 @@ internal sealed partial class InscriptionReader
             yearly.Office = "GB";
             yearly.Right = "patent";
             yearly.IsUncertain = true;
-            yearly.Reasons.Add(new Reason("marks.number-of-year"));
+            yearly.Because(NumberOfYear);
             return end;
         }
 
@@ -132,7 +138,7 @@ internal sealed partial class InscriptionReader
             bare.IsOfficeAssumed = true;
             bare.Right = "utility";
             bare.IsUncertain = true;
-            bare.Reasons.Add(new Reason("marks.bare-number"));
+            bare.Because(BareNumber);
             return end;
         }
 
@@ -141,7 +147,7 @@ internal sealed partial class InscriptionReader
             group++;
             MarkDraft model = Add(MarkKind.Other, at, end);
             model.Number = number;
-            model.Reasons.Add(new Reason("marks.model-number"));
+            model.Because(ModelNumber);
             return end;
         }
 
@@ -152,18 +158,18 @@ internal sealed partial class InscriptionReader
     private bool IsNumberOfModel(int at)
     {
         int before = at - 1;
-        while (before >= 0 && (tokens[before].Kind == TokenKind.Sign || tokens[before].Is(Term.No)))
+        while (tokens[before].Kind == TokenKind.Sign || tokens[before].Is(Terms.No))
         {
             before--;
         }
 
-        return Is(before, "SERIAL");
+        return tokens[before].Is(Terms.Serial);
     }
 
     private int BareYear(int at)
     {
-        if (DateGrammar.YearAlone(tokens, at, out int end) is not { } year || DigitPattern.HasLosses(year.Year)
-            || tokens[at].Doubtful || (at > 0 && (tokens[at - 1].IsSign('/') || tokens[at - 1].IsSign('#'))))
+        if (DateGrammar.YearAlone(tokens, at, out int end) is not { } year || year.Year.HasLosses
+            || tokens[at].Doubtful || tokens[at - 1].IsSign('/') || tokens[at - 1].IsSign('#'))
         {
             return at;
         }
@@ -171,15 +177,14 @@ internal sealed partial class InscriptionReader
         group++;
         MarkDraft draft = Add(MarkKind.Other, at, end);
         draft.Date = year;
-        draft.Reasons.Add(new Reason("marks.bare-year"));
+        draft.Because(BareYearAlone);
         return end;
     }
 
     /// <summary>Whether a claim has dates or numbers of its own behind it, so that a number before it is not its own.</summary>
-    private bool ClaimHasOwn(Claim claim)
+    private bool ClaimHasOwn(in Claim claim)
     {
-        int next = SkipSoft(claim.End);
-        return next < tokens.Count && (IsDigits(next) || tokens[next].Months != 0 || Is(next, Term.No) || Is(next, Term.Pending)
-            || Is(next, Term.Applied));
+        ref readonly Token next = ref tokens[SkipSoft(claim.End)];
+        return next.IsDigits || next.Months != 0 || next.Is(Terms.No | Terms.Pending | Terms.Applied);
     }
 }

@@ -3,64 +3,65 @@ namespace Terminus;
 /// <content>The marks that a claim makes.</content>
 internal sealed partial class InscriptionReader
 {
-    private void Extend(int end) => drafts[drafts.Count - 1].End = end < tokens.Count && tokens[end].IsSign('.') && tokens[end].Joined
-        ? tokens[end].End
-        : tokens[end - 1].End;
+    private static readonly Reason NumberOfYear = new("marks.number-of-year");
+    private static readonly Reason DesignWord = new("marks.design-word");
 
-    private MarkDraft AddClaimed(Claim claim, MarkKind kind, int from, int end)
+    private void Extend(int end) => drafts[drafts.Count - 1].End = EndOf(end);
+
+    private MarkDraft AddClaimed(in Claim claim, MarkKind kind, int from, int end)
     {
         MarkDraft draft = Add(kind, from, end);
         draft.Office = claim.Office ?? "US";
         draft.IsOfficeAssumed = claim.Office is null;
         draft.Right = claim.Right(draft.Office);
-        if (claim.Offices.Count > 1)
+        if (claim.SeveralOffices is { } offices)
         {
-            draft.Reasons.Add(new Reason("marks.several-offices", "offices", string.Join(", ", claim.Offices)));
+            draft.Because(new Reason("marks.several-offices", "offices", string.Join(", ", offices)));
         }
 
         return draft;
     }
 
-    private int AddPending(Claim claim, int from, int end)
+    private int AddPending(in Claim claim, int from, int end)
     {
-        bool design = claim.IsDesign && drafts.All(d => d.Group != group);
+        bool design = claim.IsDesign && !IsMarkedInGroup();
         MarkDraft draft = AddClaimed(claim, design ? MarkKind.DesignPending : MarkKind.Pending, from, end);
-        draft.Wording = lexicon[design ? "mk.us_design_pending" : "mk.us_pending"];
-        if (NumberBehindPending(end, out int behind) is { } number)
+        draft.Wording = design ? lexicon.DesignPending : lexicon.Pending;
+        if (NumberBehindPending(end, out int behind) is not { } number)
         {
-            draft.Number = number;
-            Extend(behind);
-            if (number.Year is not null && draft.IsOfficeAssumed)
-            {
-                draft.Office = "GB";
-                draft.Right = "patent";
-                draft.IsOfficeAssumed = false;
-            }
-
-            return behind;
+            return end;
         }
 
-        return end;
+        draft.Number = number;
+        Extend(behind);
+        if (number.Year is not null && draft.IsOfficeAssumed)
+        {
+            draft.NameOffice("GB", "patent");
+        }
+
+        return behind;
     }
+
+    private bool IsMarkedInGroup() => drafts.Count > 0 && drafts[drafts.Count - 1].Group == group;
 
     /// <summary>The number of the application, with its year: <c>PATENT APPLIED FOR No. 12345/46</c>.</summary>
     private StampedNumber? NumberBehindPending(int end, out int behind)
     {
         behind = end;
         int at = SkipSoft(end);
-        bool explicitNumber = Is(at, Term.No);
+        bool explicitNumber = tokens[at].Is(Terms.No);
         at = explicitNumber ? SkipSoft(at + 1) : at;
-        return at < tokens.Count && (explicitNumber || IsDigits(at)) && NumberGrammar.Read(tokens, at, out behind) is { } number
+        return (explicitNumber || tokens[at].IsDigits) && NumberGrammar.Read(tokens, at, out behind) is { } number
             && (explicitNumber || number.Year is not null)
             ? number
             : null;
     }
 
-    private void AddDate(Claim claim, StampedDate date, int from, int end)
+    private void AddDate(in Claim claim, in StampedDate date, int from, int end)
     {
         MarkDraft draft = AddClaimed(claim, MarkKind.PatentDate, from, end);
         draft.Date = date;
-        if (claim.Offices.Contains("US"))
+        if (claim.Names("US"))
         {
             // Of several countries it was the United States that asked for the date.
             draft.Office = "US";
@@ -68,7 +69,7 @@ internal sealed partial class InscriptionReader
         }
     }
 
-    private void AddNumber(Claim claim, StampedNumber number, int from, int end)
+    private void AddNumber(in Claim claim, StampedNumber number, int from, int end)
     {
         bool design = claim.IsDesign || number.Right == "design";
         MarkDraft draft = AddClaimed(claim, MarkKind.PatentNumber, from, end);
@@ -85,21 +86,17 @@ internal sealed partial class InscriptionReader
         }
         else if (number.Year is not null && draft.IsOfficeAssumed)
         {
-            draft.Office = "GB";
-            draft.Right = "patent";
-            draft.IsOfficeAssumed = false;
-            draft.Reasons.Add(new Reason("marks.number-of-year"));
+            draft.NameOffice("GB", "patent");
+            draft.Because(NumberOfYear);
         }
     }
 
-    private int AddWords(Claim claim, int from, int end)
+    private int AddWords(in Claim claim, int from, int end)
     {
         if (claim.IsProvisional)
         {
             MarkDraft pending = AddClaimed(claim, MarkKind.Pending, from, end);
-            pending.Office = claim.Office ?? "GB";
-            pending.Right = "patent";
-            pending.IsOfficeAssumed = false;
+            pending.NameOffice(claim.Office ?? "GB", "patent");
             pending.Wording = lexicon["mk.prov_pat"];
             return end;
         }
@@ -110,9 +107,10 @@ internal sealed partial class InscriptionReader
         {
             draft.Wording = lexicon["mk.patent_web"];
         }
+
         if (claim.IsDesign)
         {
-            draft.Reasons.Add(new Reason("marks.design-word"));
+            draft.Because(DesignWord);
         }
 
         return webEnd;
@@ -122,21 +120,23 @@ internal sealed partial class InscriptionReader
     private int WebAddress(int at)
     {
         int next = SkipSoft(at);
-        if (next >= tokens.Count || tokens[next].Text is not ("WWW" or "HTTP" or "HTTPS"))
+        if (!IsOfWeb(next))
         {
             return at;
         }
 
-        while (next < tokens.Count && tokens[next].Kind != TokenKind.Break && (next == at || tokens[next].Joined || tokens[next].Text is "WWW" or "HTTP" or "HTTPS"))
+        while (tokens[next].Kind is not (TokenKind.Break or TokenKind.None) && (next == at || tokens[next].Joined || IsOfWeb(next)))
         {
             next++;
         }
 
-        while (next < tokens.Count && tokens[next].Joined)
+        while (tokens[next].Joined)
         {
             next++;
         }
 
         return next;
     }
+
+    private bool IsOfWeb(int at) => tokens.Text(at) is "WWW" or "HTTP" or "HTTPS";
 }

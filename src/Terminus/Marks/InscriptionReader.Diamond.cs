@@ -6,30 +6,32 @@ internal sealed partial class InscriptionReader
     // How far behind "Rd" its lozenge may be named.
     private const int MostWordsBeforeLozenge = 6;
 
-    private static readonly string[] CornerNames = ["TOP", "RIGHT", "BOTTOM", "LEFT", "CLASS"];
+    private const char Lozenge = '\u25C7';
 
-    private const string Lozenge = "\u25C7";
+    private int CountLozenges()
+    {
+        int count = 0;
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            count += tokens[i].IsLetter(Lozenge) ? 1 : 0;
+        }
+
+        return count;
+    }
 
     /// <summary>Reads <c>◇ Rd</c> and "Rd with letters in a lozenge: …" with what describes the letters, to the end of the line.</summary>
     private int ReadDiamond(int at)
     {
-        Token token = tokens[at];
-        bool sign = token.Text == Lozenge && lozenges == 1;
-        int reach = token.Is("RD") ? MostWordsBeforeLozenge : token.Is("REGD") || token.Is(Term.Reg) || token.Is("REGISTRY") ? 2 : 0;
-        int last = -1;
-        for (int i = at + 1; i < tokens.Count && i <= at + reach && tokens[i].Kind != TokenKind.Break; i++)
-        {
-            last = IsLozenge(tokens[i]) ? i : last;
-        }
-
-        if (!sign && last < 0 && !(IsLozenge(token) && Is(at + 1, Term.Reg)))
+        ref readonly Token token = ref tokens[at];
+        int last = LozengeBehind(at, token.Is(Terms.Rd) ? MostWordsBeforeLozenge : token.Is(Terms.Regd | Terms.Reg | Terms.Registry) ? 2 : 0);
+        bool sign = token.IsLetter(Lozenge) && lozenges == 1;
+        if (!sign && last < 0 && !(IsLozenge(at) && tokens[at + 1].Is(Terms.Reg)))
         {
             return at;
         }
 
         int end = Math.Max(last, at) + 1;
-        while (end < tokens.Count && tokens[end].Kind != TokenKind.Break && ClaimAt(end) is null
-            && lexicon.Phrases.Longest(tokens, end) is null or { Wording.Id: "mk.uk_rd_number" or "mk.registered_word" or "mk.uk_diamond" })
+        while (IsOfDiamond(end))
         {
             end++;
         }
@@ -43,23 +45,40 @@ internal sealed partial class InscriptionReader
         return end;
     }
 
+    /// <summary>The last lozenge that is named on the line within so many words, or -1.</summary>
+    private int LozengeBehind(int at, int reach)
+    {
+        int last = -1;
+        for (int i = at + 1; i <= at + reach && tokens[i].Kind is not (TokenKind.Break or TokenKind.None); i++)
+        {
+            last = IsLozenge(i) ? i : last;
+        }
+
+        return last;
+    }
+
+    /// <summary>Whether a token is still of the line of a diamond, and no other statement.</summary>
+    private bool IsOfDiamond(int at)
+        => tokens[at].Kind is not (TokenKind.Break or TokenKind.None) && !TryClaimAt(at, out _)
+            && (!lexicon.Phrases.TryLongest(tokens, at, out PhraseMatch phrase)
+                || phrase.Wording.Id is "mk.uk_rd_number" or "mk.registered_word" or "mk.uk_diamond");
+
     /// <summary>The corners as described, each value beside the name of its corner: <c>R top, 13 right, 4 bottom, D left, class IV</c>.</summary>
     private RegistryDiamond? Corners(int from, int to)
     {
         var corners = new Dictionary<string, string>(StringComparer.Ordinal);
         for (int i = from; i < to; i++)
         {
-            if (Array.IndexOf(CornerNames, tokens[i].Text) < 0)
+            if (CornerName(i) is not { } name)
             {
                 continue;
             }
 
-            int value = i > from && IsCornerValue(i - 1) && (i < 2 || Array.IndexOf(CornerNames, tokens[i - 2].Text) < 0 || tokens[i - 2].Text == "CLASS")
-                ? i - 1
-                : SkipSoft(i + 1);
+            bool before = i > from && IsCornerValue(i - 1) && CornerName(i - 2) is null or "CLASS";
+            int value = before ? i - 1 : SkipSoft(i + 1);
             if (value < to && IsCornerValue(value))
             {
-                corners[tokens[i].Text] = tokens[value].Text;
+                corners[name] = tokens.Text(value).ToString();
             }
         }
 
@@ -71,10 +90,27 @@ internal sealed partial class InscriptionReader
             : RegistryDiamond.FromCorners(topIsClass ? null : top, Corner("RIGHT"), Corner("BOTTOM"), Corner("LEFT"), Corner("CLASS") ?? (topIsClass ? top : null));
     }
 
-    private bool IsCornerValue(int at)
-        => at < tokens.Count && (tokens[at].Kind == TokenKind.Digits || (tokens[at].Kind == TokenKind.Word && tokens[at].Text.Length is 1 or 2 or 3 && tokens[at].Text is not ("AT" or "IN" or "THE" or "AND")
-            && (tokens[at].Text.Length == 1 || tokens[at].Text[0] is 'I' or 'V' or 'X')));
+    private static readonly string[] CornerNames = ["TOP", "RIGHT", "BOTTOM", "LEFT", "CLASS"];
 
-    private static bool IsLozenge(Token token)
-        => token.Kind == TokenKind.Word && token.Text is "LOZENGE" or "DIAMOND" or "RHOMBUS" or Lozenge;
+    private string? CornerName(int at)
+    {
+        foreach (string name in CornerNames)
+        {
+            if (tokens.Text(at).SequenceEqual(name.AsSpan()))
+            {
+                return name;
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsCornerValue(int at)
+    {
+        ref readonly Token token = ref tokens[at];
+        return token.IsDigits || (token.Kind == TokenKind.Word && token.Length <= 3 && tokens.Text(at) is not ("AT" or "IN" or "THE" or "AND")
+            && (token.Length == 1 || token.First is 'I' or 'V' or 'X'));
+    }
+
+    private bool IsLozenge(int at) => tokens[at].IsLetter(Lozenge) || tokens.Text(at) is "LOZENGE" or "DIAMOND" or "RHOMBUS";
 }

@@ -1,12 +1,14 @@
 namespace Terminus;
 
-/// <content>Fixed wordings with what belongs to them, and metals.</content>
+/// <content>Fixed wordings with what belongs to them.</content>
 internal sealed partial class InscriptionReader
 {
     // How far behind a claim of copyright its year may stand, with the owner's name between.
     private const int MostOwnerWords = 6;
 
-    private int ReadPhrase(int at, PhraseMatch phrase)
+    private static readonly Reason NumberOfUnknownRight = new("marks.number-of-unknown-right");
+
+    private int ReadPhrase(int at, in PhraseMatch phrase)
     {
         if (IsBareFineness(at, phrase) && !MayBeFineness(at, phrase.End))
         {
@@ -22,7 +24,7 @@ internal sealed partial class InscriptionReader
         };
     }
 
-    private int ReadPlain(int at, PhraseMatch phrase)
+    private int ReadPlain(int at, in PhraseMatch phrase)
     {
         int end = phrase.Wording.Takes == WordingTakes.Karat ? MeasureBehind(phrase.End) : phrase.End;
         group++;
@@ -30,17 +32,7 @@ internal sealed partial class InscriptionReader
         return end;
     }
 
-    /// <summary>The token behind the measure that follows a metal (<c>GOLD FILLED 1/20 12K</c>), unless it belongs to another metal.</summary>
-    private int MeasureBehind(int at)
-    {
-        int next = SkipSoft(at);
-        int end = next;
-        bool measured = IsDigits(next) && (TryFraction(ref end) | TryKarat(ref end));
-        int behind = SkipSoft(end);
-        return measured && (behind >= tokens.Count || lexicon.Phrases.Longest(tokens, behind) is not { Wording.Kind: MarkKind.Metal }) ? end : at;
-    }
-
-    private MarkDraft AddPhrase(int from, PhraseMatch phrase, int end)
+    private MarkDraft AddPhrase(int from, in PhraseMatch phrase, int end)
     {
         MarkDraft draft = Add(phrase.Wording.Kind, from, end);
         draft.Wording = phrase.Wording;
@@ -50,22 +42,22 @@ internal sealed partial class InscriptionReader
     }
 
     /// <summary>A wording and the numbers behind it, one mark for each number.</summary>
-    private int ReadNumbers(int at, PhraseMatch phrase, bool needed)
+    private int ReadNumbers(int at, in PhraseMatch phrase, bool needed)
     {
         int end = phrase.End;
-        bool named = tokens[end - 1].Is(Term.No) || needed;
+        bool named = tokens[end - 1].Is(Terms.No) || needed;
         int first = drafts.Count;
         int from = at;
         int next = SkipNumberSigns(end);
-        if (next < tokens.Count && NumberGrammar.Read(tokens, next, out int behind) is { } number
-            && IsNumberOfWording(number, named || Is(next - 1, Term.No) || Is(next - 2, Term.No), phrase, next))
+        if (NumberGrammar.Read(tokens, next, out int behind) is { } number
+            && IsNumberOfWording(number, named || tokens[next - 1].Is(Terms.No) || tokens[next - 2].Is(Terms.No), phrase, next))
         {
             group++;
             AddNumberOfWording(from, phrase, number, behind);
             end = behind;
-            while (NextOfList(end, out int start, out number!, out behind))
+            while (NextOfList(end, out int start, out behind) is { } another)
             {
-                AddNumberOfWording(start, phrase, number, behind);
+                AddNumberOfWording(start, phrase, another, behind);
                 end = behind;
             }
         }
@@ -93,11 +85,11 @@ internal sealed partial class InscriptionReader
     private StampedDate? DateBehind(int end, out int behind)
     {
         int at = SkipSoft(end);
-        at = Is(at, Term.Dated) ? SkipSoft(at + 1) : at;
-        return DateAt(at, out behind) ?? (at < tokens.Count ? DateGrammar.YearAlone(tokens, at, out behind) : null);
+        at = tokens[at].Is(Terms.Dated) ? SkipSoft(at + 1) : at;
+        return DateAt(at, out behind) ?? DateGrammar.YearAlone(tokens, at, out behind);
     }
 
-    private void AddNumberOfWording(int from, PhraseMatch phrase, StampedNumber number, int end)
+    private void AddNumberOfWording(int from, in PhraseMatch phrase, StampedNumber number, int end)
     {
         MarkDraft draft = AddPhrase(from, phrase, end);
         draft.Number = number;
@@ -107,27 +99,27 @@ internal sealed partial class InscriptionReader
         }
         else if (draft.Kind == MarkKind.Protected)
         {
-            draft.Reasons.Add(new Reason("marks.number-of-unknown-right"));
+            draft.Because(NumberOfUnknownRight);
         }
     }
 
-    private bool NextOfList(int end, out int start, out StampedNumber number, out int behind)
+    /// <summary>Another number of a list, such as the second of <c>12345, 12346 &amp; 12347</c>.</summary>
+    private StampedNumber? NextOfList(int end, out int start, out int behind)
     {
         start = SkipSoft(end);
-        if (Is(start, Term.And) || Is(start, Term.Also) || (start < tokens.Count && tokens[start].Text == "+"))
+        if (tokens[start].Is(Terms.And | Terms.Also) || tokens[start].IsLetter('+'))
         {
             start = SkipSoft(start + 1);
         }
 
         behind = end;
-        number = start < tokens.Count && IsDigits(start) ? NumberGrammar.Read(tokens, start, out behind)! : null!;
-        return number is not null && number.Digits.Length >= 5;
+        return tokens[start].IsDigits && NumberGrammar.Read(tokens, start, out behind) is { Digits.Length: >= 5 } number ? number : null;
     }
 
     private int SkipNumberSigns(int at)
     {
         int next = SkipSoft(at);
-        while (next < tokens.Count && (Is(next, Term.No) || tokens[next].IsSign('#') || tokens[next].Text is "+" or "\u271A" || (tokens[next].Text == "N" && IsDigits(SkipSoft(next + 1)))))
+        while (IsNumberSign(next))
         {
             next = SkipSoft(next + 1);
         }
@@ -135,7 +127,14 @@ internal sealed partial class InscriptionReader
         return next;
     }
 
-    private bool IsNumberOfWording(StampedNumber number, bool named, PhraseMatch phrase, int at)
+    private bool IsNumberSign(int at)
+    {
+        ref readonly Token token = ref tokens[at];
+        return token.Is(Terms.No) || token.IsSign('#') || token.IsLetter('+') || token.IsLetter('\u271A')
+            || (token.IsLetter('N') && tokens[SkipSoft(at + 1)].IsDigits);
+    }
+
+    private bool IsNumberOfWording(StampedNumber number, bool named, in PhraseMatch phrase, int at)
     {
         bool lineBreak = tokens[at - 1].Kind == TokenKind.Break;
         int least = named ? 1 : lineBreak ? 4 : 3;
@@ -145,7 +144,7 @@ internal sealed partial class InscriptionReader
     }
 
     /// <summary>A claim of copyright and its year, which may stand behind the owner's name.</summary>
-    private int ReadCopyright(int at, PhraseMatch phrase)
+    private int ReadCopyright(int at, in PhraseMatch phrase)
     {
         group++;
         for (int i = phrase.End; i < tokens.Count && i < phrase.End + MostOwnerWords; i++)
@@ -155,14 +154,13 @@ internal sealed partial class InscriptionReader
                 break;
             }
 
-            if (DateGrammar.YearAlone(tokens, i, out int end) is { } year || RomanYear(i, out year, out end))
+            if ((DateGrammar.YearAlone(tokens, i, out int end) ?? RomanYear(i, out end)) is { } year)
             {
-                MarkDraft draft = AddPhrase(at, phrase, end);
-                draft.Date = year;
+                AddPhrase(at, phrase, end).Date = year;
                 return end;
             }
 
-            if (tokens[i].Kind == TokenKind.Digits || (i > phrase.End && (ClaimAt(i) is not null || lexicon.Phrases.Longest(tokens, i) is not null)))
+            if (tokens[i].IsDigits || (i > phrase.End && (TryClaimAt(i, out _) || lexicon.Phrases.TryLongest(tokens, i, out _))))
             {
                 break;
             }
@@ -173,14 +171,13 @@ internal sealed partial class InscriptionReader
     }
 
     /// <summary>A year in Roman numerals of at least four letters, such as <c>MCMLIV</c>.</summary>
-    private bool RomanYear(int at, out StampedDate year, out int end)
+    private StampedDate? RomanYear(int at, out int end)
     {
-        year = null!;
         end = at + 1;
-        string text = tokens[at].Text;
+        ReadOnlySpan<char> text = tokens.Text(at);
         if (tokens[at].Kind != TokenKind.Word || text.Length is < 4 or > 15 || text[0] != 'M')
         {
-            return false;
+            return null;
         }
 
         int total = 0;
@@ -190,123 +187,13 @@ internal sealed partial class InscriptionReader
             int value = text[i] switch { 'M' => 1000, 'D' => 500, 'C' => 100, 'L' => 50, 'X' => 10, 'V' => 5, 'I' => 1, _ => 0 };
             if (value == 0)
             {
-                return false;
+                return null;
             }
 
             total += value < before ? -value : value;
             before = Math.Max(before, value);
         }
 
-        year = new StampedDate(DateText.Digits(total), 0, string.Empty);
-        return total is >= 1700 and <= 2099;
-    }
-
-    /// <summary>Whether the wording is digits alone, other than 925, which could be a model number.</summary>
-    private bool IsBareFineness(int at, PhraseMatch phrase)
-        => phrase.Wording.Kind == MarkKind.Metal && phrase.End == at + 1 && tokens[at].Kind == TokenKind.Digits;
-
-    private bool MayBeFineness(int at, int end)
-    {
-        bool number = at > 0 && (Is(at - 1, Term.No) || Is(at - 2, Term.No) || tokens[at - 1].IsSign('#') || tokens[at - 1].IsSign('/') || tokens[at - 1].IsSign(','));
-        bool joined = end < tokens.Count && (tokens[end].IsSign('/') || tokens[end].IsSign('-') || (tokens[end].Joined && tokens[end].Kind != TokenKind.Sign && tokens[end].Kind != TokenKind.Break));
-        bool lineStarts = at == 0 || tokens[at - 1].Kind == TokenKind.Break || tokens[at - 1].IsSign('.');
-        bool lineEnds = end == tokens.Count || tokens[end].Kind == TokenKind.Break || tokens[end].IsSign('.');
-        bool alone = lineStarts && lineEnds && drafts.Count <= 3 && drafts.All(d => d.Kind == MarkKind.Origin);
-        bool behindMark = lineEnds && !lineStarts && drafts.Count > 0 && drafts[drafts.Count - 1] is { Kind: MarkKind.Origin or MarkKind.Metal } last
-            && tokens[at].Start - last.End <= 2;
-        return !number && !joined && (tokens[at].Text == "925" || alone || behindMark);
-    }
-
-    /// <summary>A measure of gold with its metal: <c>1/20 12K G.F.</c>, <c>14 KT</c>, <c>1/40 R.G.P.</c></summary>
-    private int ReadMetal(int at)
-    {
-        if (!IsDigits(at) || (at > 0 && tokens[at - 1].IsSign('/')))
-        {
-            return at;
-        }
-
-        int next = at;
-        bool fraction = TryFraction(ref next);
-        bool karat = TryKarat(ref next);
-        int fractionBehind = SkipSoft(next);
-        if (karat && !fraction && IsDigits(fractionBehind) && TryFraction(ref fractionBehind))
-        {
-            next = fractionBehind;
-        }
-
-        if (!fraction && !karat)
-        {
-            return at;
-        }
-
-        int behind = SkipSoft(next);
-        PhraseMatch? metal = behind < tokens.Count ? lexicon.Phrases.Longest(tokens, behind) : null;
-        bool named = metal is { Wording.Kind: MarkKind.Metal } && metal.Wording.Id is not ("mk.sterling_us" or "mk.us_time_guarantee" or "mk.fineness_925")
-            && tokens[behind].Kind == TokenKind.Word;
-        if (!karat && !named)
-        {
-            return at;
-        }
-
-        group++;
-        MarkDraft draft;
-        if (named)
-        {
-            int end = metal!.End;
-            int again = SkipSoft(end);
-            if (again < tokens.Count && metal.Wording.Id == "mk.gold_solid" && lexicon.Phrases.Longest(tokens, again) is { Wording.Takes: WordingTakes.Karat } more)
-            {
-                metal = more;
-                end = more.End;
-            }
-
-            draft = AddPhrase(at, metal, end);
-            next = end;
-        }
-        else
-        {
-            draft = Add(MarkKind.Metal, at, next);
-            draft.Wording = lexicon["mk.gold_solid"];
-            draft.Right = "gold";
-        }
-
-        return next;
-    }
-
-    private bool TryFraction(ref int next)
-    {
-        if (next + 2 >= tokens.Count || tokens[next].Text.Length > 2 || !(tokens[next + 1].IsSign('/') || tokens[next + 1].IsSign('-'))
-            || !IsDigits(next + 2) || tokens[next + 2].Text.Length > 3)
-        {
-            return false;
-        }
-
-        int behind = next + 3;
-        if (behind < tokens.Count && tokens[behind].Text == "TH" && tokens[behind].Joined)
-        {
-            behind++;
-        }
-
-        next = behind;
-        return true;
-    }
-
-    private bool TryKarat(ref int next)
-    {
-        int digits = SkipSoft(next);
-        if (!IsDigits(digits) || tokens[digits].Text.Length > 2 || DigitPattern.HasLosses(tokens[digits].Text))
-        {
-            return false;
-        }
-
-        int fineness = int.Parse(tokens[digits].Text, System.Globalization.CultureInfo.InvariantCulture);
-        int word = SkipSoft(digits + 1, 1);
-        if (!Is(word, Term.Karat) || fineness is < 6 or > 24)
-        {
-            return false;
-        }
-
-        next = word + 1;
-        return true;
+        return total is >= 1700 and <= 2099 ? new StampedDate(new DigitPattern(DateText.Digits(total).AsSpan()), 0) : null;
     }
 }

@@ -6,21 +6,45 @@ namespace Terminus;
 /// </summary>
 internal sealed partial class InscriptionReader
 {
-    private readonly List<Token> tokens;
-    private readonly Lexicon lexicon;
+    // Longer texts are rare, and their lists are not kept.
+    private const int LongestKept = 512;
+
+    // A reader is used again for the next text of its thread, so that only answers are made anew.
+    [ThreadStatic]
+    private static InscriptionReader? idle;
+
+    private readonly TokenList tokens = new();
     private readonly List<MarkDraft> drafts = [];
-    private readonly int lozenges;
+    private Lexicon lexicon = Lexicon.BuiltIn;
+    private int lozenges;
     private int group;
 
-    internal InscriptionReader(List<Token> tokens, Lexicon lexicon)
+    // Whether words of a presentation stood before.
+    private bool given;
+
+    /// <summary>Reads a text into marks in its order, and counts how often a character was looked at.</summary>
+    internal static Mark[] Read(string text, RegisterSet registers, out int visits)
     {
-        this.tokens = tokens;
-        this.lexicon = lexicon;
-        lozenges = tokens.Count(t => t.Text == Lozenge);
+        InscriptionReader reader = idle ?? new InscriptionReader();
+        idle = null;
+        visits = reader.ReadDrafts(text);
+        Mark[] marks = new Mark[reader.drafts.Count];
+        for (int i = 0; i < marks.Length; i++)
+        {
+            marks[i] = new Mark(text, reader.drafts[i], registers);
+        }
+
+        reader.drafts.Clear();
+        idle = text.Length <= LongestKept ? reader : null;
+        return marks;
     }
 
-    internal List<MarkDraft> Read()
+    private int ReadDrafts(string text)
     {
+        lexicon = Lexicon.BuiltIn;
+        int visits = InscriptionScanner.Scan(text, lexicon.Words, tokens);
+        visits += Acronyms.Join(tokens, lexicon.Words);
+        (group, given, lozenges) = (0, false, CountLozenges());
         int at = 0;
         while (at < tokens.Count)
         {
@@ -29,42 +53,41 @@ internal sealed partial class InscriptionReader
         }
 
         AssumeOffices();
-        return drafts;
+        return visits;
     }
 
     /// <summary>Reads what starts at a token and returns the token behind it, or the token where nothing does.</summary>
     private int ReadAt(int at)
     {
-        Token token = tokens[at];
+        ref readonly Token token = ref tokens[at];
         if (token.Kind is TokenKind.Break or TokenKind.Sign)
         {
             return at;
         }
 
-        if (token.Kind == TokenKind.Word && token.Joined && at > 0 && tokens[at - 1].Kind == TokenKind.Digits && !token.Is(Term.Patent))
+        if (token.Kind == TokenKind.Word && token.Joined && tokens[at - 1].IsDigits && !token.Is(Terms.Patent))
         {
             // The end of an ordinal or a measure.
             return at;
         }
 
-        int end = ReadMetal(at);
-        end = end > at ? end : ReadDiamond(at);
+        int end = token.IsDigits ? ReadMetal(at) : ReadDiamond(at);
         if (end > at)
         {
             return end;
         }
 
-        PhraseMatch? phrase = lexicon.Phrases.Longest(tokens, at);
-        Claim? claim = ClaimAt(at);
-        if (claim is not null && (phrase is null || claim.End > phrase.End || (claim.End == phrase.End && !claim.HasPatent)))
+        bool worded = lexicon.Phrases.TryLongest(tokens, at, out PhraseMatch phrase);
+        bool claimed = TryClaimAt(at, out Claim claim);
+        if (claimed && (!worded || claim.End > phrase.End || (claim.End == phrase.End && !claim.HasPatent)))
         {
             end = ReadClaim(claim);
         }
 
-        if (end == at && phrase is not null)
+        if (end == at && worded)
         {
             end = ReadPhrase(at, phrase);
-            end = end == at && claim is not null ? ReadClaim(claim) : end;
+            end = end == at && claimed ? ReadClaim(claim) : end;
         }
 
         return end > at ? end : ReadBare(at);
@@ -72,67 +95,13 @@ internal sealed partial class InscriptionReader
 
     private MarkDraft Add(MarkKind kind, int first, int end)
     {
-        // A point right behind the last word belongs to it.
-        int stop = end < tokens.Count && tokens[end].IsSign('.') && tokens[end].Joined ? tokens[end].End : tokens[end - 1].End;
-        var draft = new MarkDraft(kind, tokens[first].Start, stop) { Group = group };
+        var draft = new MarkDraft(kind, tokens[first].Start, EndOf(end)) { Group = group };
         drafts.Add(draft);
         return draft;
     }
 
-    private int SkipSoft(int at, int most = 3)
-    {
-        int next = at;
-        while (next < tokens.Count && next < at + most && tokens[next].IsSoft)
-        {
-            next++;
-        }
+    // A point right behind the last word belongs to it.
+    private int EndOf(int end) => tokens[end] is { Joined: true, Kind: TokenKind.Sign, First: '.' } point ? point.End : tokens[end - 1].End;
 
-        return next;
-    }
-
-    private bool Is(int at, string term) => at >= 0 && at < tokens.Count && tokens[at].Kind == TokenKind.Word && tokens[at].Is(term);
-
-    private bool IsDigits(int at) => at < tokens.Count && tokens[at].Kind == TokenKind.Digits;
-
-    /// <summary>
-    /// English words without a country are taken for American ones, unless the thing says that it comes from elsewhere and gives
-    /// neither a date nor a number.
-    /// </summary>
-    private void AssumeOffices()
-    {
-        string? origin = drafts.FirstOrDefault(d => d.Kind == MarkKind.Origin && d.Office is not null)?.Office;
-        foreach (MarkDraft draft in drafts)
-        {
-            if (!draft.IsOfficeAssumed)
-            {
-                continue;
-            }
-
-            bool bare = draft.Date is null && draft.Number is null;
-            if (origin is null or "US")
-            {
-                draft.Reasons.Add(new Reason("marks.office-assumed"));
-            }
-            else if (bare)
-            {
-                draft.Office = null;
-                draft.IsOfficeAssumed = false;
-                draft.Right = null;
-                draft.Reasons.Add(new Reason("marks.office-open", "origin", origin));
-            }
-            else if (draft is { Number: not null, Right: "utility" })
-            {
-                // A maker at home in an English-speaking country means the office there; any other may mean that of the market.
-                bool home = origin is "GB" or "CA" or "AU";
-                draft.Office = home ? origin : draft.Office;
-                draft.OtherOffice = home ? "US" : origin;
-                draft.Right = home ? "patent" : draft.Right;
-                draft.Reasons.Add(new Reason("marks.office-of-origin", "origin", origin, "taken", draft.Office!));
-            }
-            else
-            {
-                draft.Reasons.Add(new Reason("marks.office-assumed"));
-            }
-        }
-    }
+    private int SkipSoft(int at, int most = 3) => tokens.SkipSoft(at, most);
 }

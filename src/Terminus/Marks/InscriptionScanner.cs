@@ -14,11 +14,11 @@ internal ref struct InscriptionScanner
 
     private readonly ReadOnlySpan<char> text;
     private readonly LetterTree words;
-    private readonly List<Token> tokens;
+    private readonly TokenList tokens;
 
     // The run of letters and digits at hand, folded, and where each of its characters stands in the text.
-    private readonly Span<char> run;
-    private readonly Span<int> places;
+    private Span<char> run;
+    private Span<int> places;
     private int length;
     private int letters;
     private int digits;
@@ -28,23 +28,22 @@ internal ref struct InscriptionScanner
     private int atHand;
     private char charAtHand;
 
-    private InscriptionScanner(string text, LetterTree words)
+    private InscriptionScanner(string text, LetterTree words, TokenList tokens)
     {
         this.text = text.AsSpan();
         this.words = words;
-        tokens = new List<Token>((text.Length / 4) + 4);
-        run = new char[text.Length];
-        places = new int[text.Length + 1];
+        this.tokens = tokens;
         atHand = -1;
     }
 
-    /// <summary>The pieces of a text, and how many times a character of it was looked at.</summary>
-    internal static List<Token> Scan(string text, LetterTree words, out int visits)
+    /// <summary>Fills a list with the tokens of a text, and says how many times a character of it was looked at.</summary>
+    internal static int Scan(string text, LetterTree words, TokenList tokens)
     {
-        var scanner = new InscriptionScanner(text, words);
+        tokens.Clear(text.Length);
+        var scanner = new InscriptionScanner(text, words, tokens);
         scanner.ScanAll();
-        visits = scanner.visits;
-        return scanner.tokens;
+        tokens.Close();
+        return scanner.visits;
     }
 
     private void ScanAll()
@@ -52,22 +51,26 @@ internal ref struct InscriptionScanner
         while (position < text.Length)
         {
             char c = At(position);
-            if (c is '\n' or '\r')
+            if (IsRunStart(c))
             {
-                Add(TokenKind.Break, position, position + 1, "\n", []);
+                ScanRun();
+            }
+            else if (c == ' ')
+            {
                 position++;
             }
-            else if (char.IsWhiteSpace(c) || c == Fold.Nothing)
+            else if (c is '\n' or '\r')
             {
+                tokens.Add(TokenKind.Break, position, position + 1, '\n', Meaning.None);
                 position++;
             }
             else if (c is '/' or '|' or '\\')
             {
                 ScanSlash();
             }
-            else if (IsRunStart(c))
+            else if (char.IsWhiteSpace(c) || c == Fold.Nothing)
             {
-                ScanRun();
+                position++;
             }
             else
             {
@@ -97,50 +100,46 @@ internal ref struct InscriptionScanner
 
     private static bool IsRunStart(char c) => IsAlphanumeric(c) || c is '?' or '[';
 
-    private void Add(TokenKind kind, int start, int end, string itsText, Lexeme[] lexemes, bool isDoubtful = false)
-        => tokens.Add(new Token(kind, start, end, itsText, lexemes)
-        {
-            Joined = tokens.Count > 0 && tokens[tokens.Count - 1].End == start,
-            Doubtful = isDoubtful,
-        });
-
     /// <summary>A slash between two digits is a sign of a date, a fraction or a year; any other is the end of a line.</summary>
     private void ScanSlash()
     {
         bool tight = position > 0 && position + 1 < text.Length
             && IsDigit(At(position - 1)) && At(position + 1) is (>= '0' and <= '9') or '?';
-        Add(tight ? TokenKind.Sign : TokenKind.Break, position, position + 1, "/", []);
+        tokens.Add(tight ? TokenKind.Sign : TokenKind.Break, position, position + 1, '/', Meaning.None);
         position++;
     }
 
     private void ScanSign(char c)
     {
         // Signs that are words of their own: the patent cross, the lozenge, the signs of copyright and registration, the ampersand.
-        bool isWord = c is '+' or '\u271A' or '\u25C7' or '\u00A9' or '\u00AE' or '&' or '\u2117' or '\u2122';
-        if (isWord)
+        if (c is '+' or '\u271A' or '\u25C7' or '\u00A9' or '\u00AE' or '&' or '\u2117' or '\u2122')
         {
-            int unused = 0;
-            string sign = c.ToString();
-            Add(TokenKind.Word, position, position + 1, sign, words.Find(sign.AsSpan(), ref unused));
+            AddSignWord(c, 1);
         }
         else if (c == '(' && position + 2 < text.Length && At(position + 2) == ')' && At(position + 1) is var inner && inner is 'C' or 'R')
         {
-            int unused = 0;
-            string sign = inner == 'C' ? "\u00A9" : "\u00AE";
-            Add(TokenKind.Word, position, position + 3, sign, words.Find(sign.AsSpan(), ref unused));
-            position += 2;
+            AddSignWord(inner == 'C' ? '\u00A9' : '\u00AE', 3);
         }
         else
         {
-            Add(TokenKind.Sign, position, position + 1, c.ToString(), []);
+            tokens.Add(TokenKind.Sign, position, position + 1, c, Meaning.None);
+            position++;
         }
+    }
 
-        position++;
+    private void AddSignWord(char sign, int size)
+    {
+        int unused = 0;
+        ReadOnlySpan<char> word = [sign];
+        tokens.Add(TokenKind.Word, position, position + size, sign, words.Find(word, ref unused));
+        position += size;
     }
 
     private void ScanRun()
     {
         int start = position;
+        run = tokens.Room;
+        places = tokens.Places;
         length = 0;
         letters = 0;
         digits = 0;
@@ -153,12 +152,14 @@ internal ref struct InscriptionScanner
         {
             // A bracket that is neither a loss nor a doubtful letter.
             position = start + 1;
-            Add(TokenKind.Sign, start, position, text[start].ToString(), []);
+            tokens.Add(TokenKind.Sign, start, position, text[start], Meaning.None);
             return;
         }
 
+        // Where a run starts is where its bracket does.
+        places[0] = start;
         places[length] = position;
-        new RunReader(run.Slice(0, length), places.Slice(0, length + 1), doubtful, words, tokens).Read(start, letters, digits, ref visits);
+        new RunReader(tokens, length, doubtful, words).Read(letters, digits, ref visits);
     }
 
     /// <summary>Takes the next character into the run, or says that the run ends before it.</summary>
@@ -167,7 +168,7 @@ internal ref struct InscriptionScanner
         char c = At(position);
         if (IsAlphanumeric(c) || c == '?')
         {
-            Take(c);
+            Take(c, position);
             position++;
             return true;
         }
@@ -192,14 +193,14 @@ internal ref struct InscriptionScanner
 
         if (c is '*' or '_' or '#' && inside && IsAlphanumeric(At(position + 1)))
         {
-            Take('?');
+            Take('?', position);
             position++;
             return true;
         }
 
         if (c == '\u2026' && inside && IsAlphanumeric(At(position + 1)))
         {
-            Take('*');
+            Take('*', position);
             position++;
             return true;
         }
@@ -207,14 +208,18 @@ internal ref struct InscriptionScanner
         return false;
     }
 
-    private void Take(char c) => Take(c, position);
-
     private void Take(char c, int place)
     {
         places[length] = place;
         run[length++] = c;
-        digits += IsDigit(c) ? 1 : 0;
-        letters += IsDigit(c) || c is '?' or '*' ? 0 : 1;
+        if (IsDigit(c))
+        {
+            digits++;
+        }
+        else if (c is not ('?' or '*'))
+        {
+            letters++;
+        }
     }
 
     /// <summary><c>[?]</c> and <c>[4]</c> are one character each, <c>[...]</c> and <c>[illegible]</c> are any number of lost ones.</summary>
@@ -257,7 +262,7 @@ internal ref struct InscriptionScanner
         }
         else
         {
-            Take('*');
+            Take('*', position);
         }
 
         position = close + 1;

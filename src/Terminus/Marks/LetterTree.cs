@@ -1,24 +1,33 @@
 namespace Terminus;
 
-/// <summary>All forms of all words as a tree of letters, so that a word is looked up in one walk over its characters.</summary>
+/// <summary>
+/// All forms of all words as a tree of letters, so that a word is looked up in one walk over its characters. The tree lies in one array: a node
+/// knows its first child and its next sibling, and the first letters of words have a table of their own.
+/// </summary>
 internal sealed class LetterTree
 {
-    private readonly Node root = new();
+    private const int TableSize = 128;
+
+    private readonly int[] starts = new int[TableSize];
     private readonly Dictionary<Lexeme, List<string>> forms = [];
-    private Lexeme[]? all;
+    private Node[] nodes = new Node[4096];
+    private int count = 1;
+    private Meaning? all;
     private int longest;
 
     internal void Add(string form, Lexeme lexeme)
     {
-        Node node = root;
+        int at = 0;
         foreach (char letter in form)
         {
-            node = node.Child(letter, add: true)!;
+            int child = Child(at, letter);
+            at = child != 0 ? child : AddChild(at, letter);
         }
 
-        if (Array.IndexOf(node.Lexemes, lexeme) < 0)
+        Meaning meaning = nodes[at].Meaning ?? Meaning.None;
+        if (Array.IndexOf(meaning.Lexemes, lexeme) < 0)
         {
-            node.Lexemes = [.. node.Lexemes, lexeme];
+            nodes[at].Meaning = new Meaning([.. meaning.Lexemes, lexeme]);
             if (!forms.TryGetValue(lexeme, out List<string>? known))
             {
                 forms.Add(lexeme, known = []);
@@ -30,55 +39,58 @@ internal sealed class LetterTree
         }
     }
 
-    /// <summary>The meanings of a whole word; empty where it is not known.</summary>
-    internal Lexeme[] Find(ReadOnlySpan<char> word, ref int visits)
-        => LongestStart(word, false, out Lexeme[] lexemes, out _, ref visits) == word.Length ? lexemes : [];
+    /// <summary>The meaning of a whole word; none where it is not known.</summary>
+    internal Meaning Find(ReadOnlySpan<char> word, ref int visits)
+        => LongestStart(word, false, out Meaning meaning, out _, ref visits) == word.Length ? meaning : Meaning.None;
 
     /// <summary>The length of the longest known word that the text starts with, or 0.</summary>
     /// <param name="text">Folded letters and digits.</param>
     /// <param name="repair">Whether a digit may stand for the letter it looks like.</param>
-    /// <param name="lexemes">The meanings of that word; empty where there is none.</param>
+    /// <param name="meaning">The meaning of that word; none where there is no such word.</param>
     /// <param name="repaired">Whether a digit was taken for a letter.</param>
     /// <param name="visits">Counts the characters looked at.</param>
-    internal int LongestStart(ReadOnlySpan<char> text, bool repair, out Lexeme[] lexemes, out bool repaired, ref int visits)
+    internal int LongestStart(ReadOnlySpan<char> text, bool repair, out Meaning meaning, out bool repaired, ref int visits)
     {
-        Node? node = root;
-        int longest = 0;
+        int node = 0;
+        int longestKnown = 0;
         bool changed = false;
-        lexemes = [];
+        meaning = Meaning.None;
         repaired = false;
         for (int i = 0; i < text.Length; i++)
         {
             visits++;
-            Node? next = node.Child(text[i]);
-            if (next is null && repair)
+            int next = Child(node, text[i]);
+            if (next == 0 && repair)
             {
-                next = node.Child(Fold.AsLetter(text[i]));
+                next = Child(node, Fold.AsLetter(text[i]));
                 changed = true;
             }
 
-            if (next is null)
+            if (next == 0)
             {
                 break;
             }
 
             node = next;
-            if (node.Lexemes.Length > 0)
+            if (nodes[node].Meaning is { } known)
             {
-                longest = i + 1;
-                lexemes = node.Lexemes;
+                longestKnown = i + 1;
+                meaning = known;
                 repaired = changed;
             }
         }
 
-        return longest;
+        return longestKnown;
     }
 
     /// <summary>
     /// The meanings of a word with lost letters: <c>?</c> is any one letter, <c>*</c> any number of them. The few hundred forms are held against the
     /// pattern one by one, so that a pattern that fits much costs no more than one that fits little, and nothing but its answer.
     /// </summary>
-    internal Lexeme[] Match(ReadOnlySpan<char> pattern, ref int visits)
+    internal Lexeme[] Match(ReadOnlySpan<char> pattern, ref int visits) => Matching(pattern, ref visits).Lexemes;
+
+    /// <summary>The meaning of a word with lost letters, as <see cref="Match"/> finds it.</summary>
+    internal Meaning Matching(ReadOnlySpan<char> pattern, ref int visits)
     {
         visits += pattern.Length;
         Span<char> wanted = stackalloc char[(2 * longest) + 1];
@@ -88,7 +100,7 @@ internal sealed class LetterTree
             bool repeats = letter == '*' && length > 0 && wanted[length - 1] == '*';
             if (!repeats && length == wanted.Length)
             {
-                return [];
+                return Meaning.None;
             }
 
             length += repeats ? 0 : 1;
@@ -98,23 +110,23 @@ internal sealed class LetterTree
         wanted = wanted.Slice(0, length);
         if (length == 1 && wanted[0] == '*')
         {
-            return all ??= [.. forms.Keys];
+            return all ??= new Meaning([.. forms.Keys]);
         }
 
-        var found = new List<Lexeme>();
+        List<Lexeme>? found = null;
         foreach (KeyValuePair<Lexeme, List<string>> known in forms)
         {
             foreach (string form in known.Value)
             {
                 if (Fits(form, wanted))
                 {
-                    found.Add(known.Key);
+                    (found ??= []).Add(known.Key);
                     break;
                 }
             }
         }
 
-        return [.. found];
+        return found is null ? Meaning.None : new Meaning([.. found]);
     }
 
     // A star takes as little as it can; where that fails, the last star takes one letter more.
@@ -145,21 +157,60 @@ internal sealed class LetterTree
         return at == wanted.Length || (at == wanted.Length - 1 && wanted[at] == '*');
     }
 
-    private sealed class Node
+    /// <summary>The node behind a letter, or 0.</summary>
+    private int Child(int parent, char letter)
     {
-        private readonly SortedList<char, Node> children = [];
-
-        internal Lexeme[] Lexemes { get; set; } = [];
-
-        internal Node? Child(char letter, bool add = false)
+        if (parent == 0 && letter < TableSize)
         {
-            if (!children.TryGetValue(letter, out Node? child) && add)
-            {
-                child = new Node();
-                children.Add(letter, child);
-            }
+            return starts[letter];
+        }
 
+        int child = nodes[parent].FirstChild;
+        while (child != 0 && nodes[child].Letter != letter)
+        {
+            child = nodes[child].NextSibling;
+        }
+
+        return child;
+    }
+
+    private int AddChild(int parent, char letter)
+    {
+        if (count == nodes.Length)
+        {
+            Array.Resize(ref nodes, 2 * count);
+        }
+
+        int child = count++;
+        nodes[child].Letter = letter;
+        if (parent == 0 && letter < TableSize)
+        {
+            starts[letter] = child;
             return child;
         }
+
+        // Behind its siblings, so that the common words, which stand first in the table of words, are found first.
+        int last = nodes[parent].FirstChild;
+        if (last == 0)
+        {
+            nodes[parent].FirstChild = child;
+            return child;
+        }
+
+        while (nodes[last].NextSibling != 0)
+        {
+            last = nodes[last].NextSibling;
+        }
+
+        nodes[last].NextSibling = child;
+        return child;
+    }
+
+    private struct Node
+    {
+        internal Meaning? Meaning;
+        internal int FirstChild;
+        internal int NextSibling;
+        internal char Letter;
     }
 }

@@ -5,7 +5,11 @@ namespace Terminus;
 /// <param name="Class">How phrases may name it.</param>
 /// <param name="Office">For a country or its adjective, the office as a code of WIPO standard ST.3.</param>
 /// <param name="Month">For a month, its number; otherwise 0.</param>
-internal sealed record Lexeme(string Term, WordClass Class, string? Office = null, int Month = 0);
+internal sealed record Lexeme(string Term, WordClass Class, string? Office = null, int Month = 0)
+{
+    /// <summary>What the tree of phrases knows the word by.</summary>
+    internal int Key { get; init; }
+}
 
 /// <summary>The classes of words.</summary>
 internal enum WordClass

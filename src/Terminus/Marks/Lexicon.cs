@@ -9,6 +9,7 @@ internal sealed class Lexicon
 
     private readonly Dictionary<string, Lexeme> byTerm = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Wording> byId = new(StringComparer.Ordinal);
+    private int nextKey = PhraseTree.FirstLexeme;
 
     private Lexicon()
     {
@@ -21,6 +22,9 @@ internal sealed class Lexicon
         {
             AddWording(row);
         }
+
+        Pending = this["mk.us_pending"];
+        DesignPending = this["mk.us_design_pending"];
     }
 
     internal static Lexicon BuiltIn => Loaded.Value;
@@ -28,6 +32,12 @@ internal sealed class Lexicon
     internal LetterTree Words { get; } = new();
 
     internal PhraseTree Phrases { get; } = new();
+
+    /// <summary>A patent applied for, by any words.</summary>
+    internal Wording Pending { get; }
+
+    /// <summary>A design patent applied for.</summary>
+    internal Wording DesignPending { get; }
 
     internal IEnumerable<Wording> Wordings => byId.Values;
 
@@ -51,7 +61,10 @@ internal sealed class Lexicon
             row[0],
             wordClass,
             wordClass is WordClass.Country or WordClass.Demonym ? row[2] : null,
-            wordClass == WordClass.Month ? int.Parse(row[2], CultureInfo.InvariantCulture) : 0);
+            wordClass == WordClass.Month ? int.Parse(row[2], CultureInfo.InvariantCulture) : 0)
+        {
+            Key = nextKey++,
+        };
         byTerm.Add(row[0], lexeme);
         foreach (string form in row[3].Split(' '))
         {
@@ -93,7 +106,7 @@ internal sealed class Lexicon
     }
 
     /// <summary>Adds a phrase with and without each word that ends in <c>?</c>.</summary>
-    private void AddPhrase(string[] words, int next, List<string> keys, Wording wording)
+    private void AddPhrase(string[] words, int next, List<int> keys, Wording wording)
     {
         if (next == words.Length)
         {
@@ -108,32 +121,37 @@ internal sealed class Lexicon
             word = word.Substring(0, word.Length - 1);
         }
 
-        AddPhrase(words, next + 1, [.. keys, Key(word)], wording);
+        // Digits with letters joined to them are read as one or the other, so no token is such a word.
+        if (KeyOf(word) is var key && key != 0)
+        {
+            AddPhrase(words, next + 1, [.. keys, key], wording);
+        }
     }
 
-    /// <summary>The term of a word of a phrase; a word without one becomes a term of its own.</summary>
-    private string Key(string word)
+    /// <summary>The key of a word of a phrase; a word without a term becomes a term of its own.</summary>
+    private int KeyOf(string word)
     {
-        if (word[0] == '{' || word == PhraseTree.AnyDigits || byTerm.ContainsKey(word))
+        if (word[0] == '{' || word == PhraseTree.AnyDigits || char.IsDigit(word[0]))
         {
-            return word;
+            return PhraseTree.KeyOf(word);
+        }
+
+        if (byTerm.TryGetValue(word, out Lexeme? lexeme))
+        {
+            return lexeme.Key;
         }
 
         int visits = 0;
-        Lexeme[] known = Words.Find(word.AsSpan(), ref visits);
-        if (known.Length > 0)
+        Meaning known = Words.Find(word.AsSpan(), ref visits);
+        if (known.IsKnown)
         {
-            return known[0].Term;
+            return known.Lexemes[0].Key;
         }
 
-        if (!char.IsDigit(word[0]))
-        {
-            var lexeme = new Lexeme(word, WordClass.Word);
-            byTerm.Add(word, lexeme);
-            Words.Add(word, lexeme);
-        }
-
-        return word;
+        lexeme = new Lexeme(word, WordClass.Word) { Key = nextKey++ };
+        byTerm.Add(word, lexeme);
+        Words.Add(word, lexeme);
+        return lexeme.Key;
     }
 
     private static string? OrNull(string text) => text.Length == 0 ? null : text;

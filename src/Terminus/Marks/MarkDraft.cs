@@ -3,6 +3,8 @@ namespace Terminus;
 /// <summary>A mark as the grammar finds it, before registers and wordings give it windows.</summary>
 internal sealed class MarkDraft
 {
+    private List<Reason>? reasons;
+
     internal MarkDraft(MarkKind kind, int start, int end)
     {
         Kind = kind;
@@ -13,7 +15,7 @@ internal sealed class MarkDraft
     internal MarkKind Kind { get; set; }
 
     /// <summary>The position of the first character.</summary>
-    internal int Start { get; set; }
+    internal int Start { get; }
 
     /// <summary>The position behind the last character.</summary>
     internal int End { get; set; }
@@ -41,8 +43,29 @@ internal sealed class MarkDraft
 
     internal bool IsUncertain { get; set; }
 
-    internal List<Reason> Reasons { get; } = [];
+    /// <summary>Why the grammar took it so, in the order of the reading.</summary>
+    internal IReadOnlyList<Reason> Reasons => reasons ?? (IReadOnlyList<Reason>)[];
+
+    /// <summary>Whether the reading rests on a correction, a loss or an assumption, whatever the calendar says.</summary>
+    internal bool IsInDoubt => IsUncertain || Number is { Doubtful: true } || Date is { Doubtful: true };
 
     /// <summary>Whether the date of a patent is a year alone.</summary>
-    internal bool IsOfYear => Kind == MarkKind.PatentDate && Date is { Months: 0, MonthDigits.Length: 0 };
+    internal bool IsOfYear => Kind == MarkKind.PatentDate && Date is { IsOfYear: true };
+
+    internal void Because(Reason reason) => (reasons ??= []).Add(reason);
+
+    internal void NameOffice(string office, string? right)
+    {
+        Office = office;
+        Right = right;
+        IsOfficeAssumed = false;
+    }
+
+    /// <summary>The same stamp read as another right.</summary>
+    internal MarkDraft As(MarkKind kind, string? office, string? right)
+    {
+        var other = (MarkDraft)MemberwiseClone();
+        (other.Kind, other.Office, other.Right) = (kind, office, right);
+        return other;
+    }
 }

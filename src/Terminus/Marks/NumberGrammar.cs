@@ -4,76 +4,65 @@ namespace Terminus;
 internal static class NumberGrammar
 {
     private const int MostGroups = 4;
+    private const int DigitsOfGroup = 3;
+    private const char Lost = '?';
 
     /// <summary>The number that starts at a token, or null.</summary>
     /// <param name="tokens">The inscription.</param>
     /// <param name="start">The token.</param>
     /// <param name="end">The token behind the number.</param>
-    internal static StampedNumber? Read(IReadOnlyList<Token> tokens, int start, out int end)
+    internal static StampedNumber? Read(TokenList tokens, int start, out int end)
     {
         end = start;
         int at = start;
         string? right = Prefix(tokens, ref at);
-        if (at >= tokens.Count || !IsGroup(tokens, at, first: true))
+        if (!IsFirstGroup(tokens, at))
         {
             return null;
         }
 
-        Token first = tokens[at];
-        string digits = Text(first);
-        bool doubtful = first.Doubtful || first.Kind == TokenKind.Word;
-        bool grouped = false;
+        bool letter = tokens[at].Kind == TokenKind.Word;
+        bool doubtful = tokens[at].Doubtful || letter;
+        Span<char> groups = stackalloc char[(MostGroups + 1) * DigitsOfGroup];
         int next = at + 1;
-        if (digits.Length <= 3)
+        int length = tokens[at].Length <= DigitsOfGroup ? Groups(tokens, at, groups, ref next, ref doubtful) : 0;
+        bool grouped = length > 0;
+        if ((letter && !grouped) || IsMeasure(tokens, next))
         {
-            for (int group = 1; group < MostGroups && TryGroup(tokens, next, at, grouped, out int behind); group++)
-            {
-                Token token = tokens[behind - 1];
-                digits += Text(token) == "*" ? "???" : Text(token);
-                doubtful |= token.Doubtful;
-                grouped = true;
-                next = behind;
-            }
+            return null;
         }
 
-        if (grouped && next + 1 < tokens.Count && tokens[next].IsSign(',') && tokens[next + 1].Joined && tokens[next + 1].Kind == TokenKind.Digits
-            && tokens[next + 1].Text.Length < 3)
+        ReadOnlySpan<char> digits = grouped ? groups.Slice(0, length) : tokens.Text(at);
+        string? year = null;
+        if (right is null && IsYearFirst(tokens, next, digits))
         {
-            // The end of the last group is worn away.
-            digits += tokens[next + 1].Text.PadRight(3, '?');
-            doubtful = true;
+            year = digits.ToString();
+            digits = tokens.Text(next + 1);
             next += 2;
         }
-
-        if (first.Kind == TokenKind.Word && !grouped)
+        else if (right is null)
         {
-            return null;
+            year = Year(tokens, ref next, digits.Length);
         }
 
-        if (IsMeasure(tokens, next))
-        {
-            return null;
-        }
-
-        string? year = right is not null ? null : YearFirst(tokens, ref next, ref digits) ?? Year(tokens, ref next, digits);
-        if (next < tokens.Count && year is null && tokens[next].IsSign('/') && digits.Length <= 2)
+        if (year is null && digits.Length <= 2 && tokens[next].IsSign('/'))
         {
             // The numerator of a fraction.
             return null;
         }
 
-        SkipKindCode(tokens, ref next, digits);
+        SkipKindCode(tokens, ref next, digits.Length);
         end = next;
-        return new StampedNumber(digits, year, right, grouped, doubtful);
+        return new StampedNumber(digits.ToString(), year, right, grouped, doubtful);
     }
 
     /// <summary>The letter of a design or a reissue before a number: <c>D-123456</c>, <c>D. 123,456</c>, <c>RE 20202</c>, <c>PP 123</c>.</summary>
-    private static string? Prefix(IReadOnlyList<Token> tokens, ref int at)
+    private static string? Prefix(TokenList tokens, ref int at)
     {
-        Token token = tokens[at];
+        ref readonly Token token = ref tokens[at];
         string? right = token.Kind != TokenKind.Word ? null
-            : token.Text == "D" || token.Is(Term.Design) ? "design"
-            : token.Is(Term.Reissue) ? "reissue"
+            : token.IsLetter('D') || token.Is(Terms.Design) ? "design"
+            : token.Is(Terms.Reissue) ? "reissue"
             : null;
         if (right is null)
         {
@@ -81,12 +70,12 @@ internal static class NumberGrammar
         }
 
         int next = at + 1;
-        while (next < tokens.Count && next <= at + 3 && (tokens[next].IsSoft || tokens[next].Is(Term.No)))
+        while (next <= at + 3 && (tokens[next].IsSoft || tokens[next].Is(Terms.No)))
         {
             next++;
         }
 
-        if (next >= tokens.Count || tokens[next].Kind != TokenKind.Digits)
+        if (!tokens[next].IsDigits)
         {
             return null;
         }
@@ -95,94 +84,114 @@ internal static class NumberGrammar
         return right;
     }
 
-    private static bool IsGroup(IReadOnlyList<Token> tokens, int at, bool first)
+    /// <summary>Digits, a lost group, or a letter in place of the first digit: <c>PAT. ?,234,567</c>, <c>PAT. I,234,567</c>.</summary>
+    private static bool IsFirstGroup(TokenList tokens, int at)
     {
-        Token token = tokens[at];
-        if (token.Kind == TokenKind.Digits)
+        ref readonly Token token = ref tokens[at];
+        return token.Kind switch
         {
-            return true;
-        }
-
-        // A lost group, or a letter in place of the first digit: "PAT. ?,234,567", "PAT. I,234,567".
-        return token.Kind == TokenKind.Lost
-            ? !first || (at + 1 < tokens.Count && tokens[at + 1].IsSign(','))
-            : first && token.Kind == TokenKind.Word && token.Text is "I" or "L" or "O" or "B" or "S"
-                && at + 2 < tokens.Count && (tokens[at + 1].IsSign(',') || tokens[at + 1].IsSign('.')) && tokens[at + 2].Kind == TokenKind.Digits
-                && tokens[at + 2].Text.Length == 3;
-    }
-
-    private static string Text(Token token)
-        => token.Kind == TokenKind.Word ? Fold.AsDigit(token.Text[0]).ToString() : token.Text;
-
-    /// <summary>A group of three digits behind a comma, a point, an apostrophe or a space; all groups are set apart in the same way.</summary>
-    private static bool TryGroup(IReadOnlyList<Token> tokens, int at, int first, bool grouped, out int behind)
-    {
-        behind = at;
-        if (at >= tokens.Count)
-        {
-            return false;
-        }
-
-        char separator = Separator(tokens[at]);
-        int group = separator == ' ' ? at : at + 1;
-        if (group >= tokens.Count || (separator == ' ' && tokens[at].Kind is TokenKind.Sign or TokenKind.Break)
-            || (grouped && Separator(tokens[first + 1]) != separator))
-        {
-            return false;
-        }
-
-        Token token = tokens[group];
-        bool fits = token.Kind switch
-        {
-            TokenKind.Digits => token.Text.Length == 3 || (token.Text.AsSpan().IndexOf('*') >= 0 && token.Text.Length < 3),
-            TokenKind.Lost => token.Text.Length == 3 || token.Text == "*",
+            TokenKind.Digits => true,
+            TokenKind.Lost => tokens[at + 1].IsSign(','),
+            TokenKind.Word => token.Length == 1 && token.First is 'I' or 'L' or 'O' or 'B' or 'S' && tokens[at + 1].First is ',' or '.'
+                && tokens[at + 2] is { IsDigits: true, Length: DigitsOfGroup },
             _ => false,
         };
+    }
+
+    /// <summary>Writes the first group and all groups of three digits that follow it, and returns how many digits they are; 0 where none follows.</summary>
+    private static int Groups(TokenList tokens, int first, Span<char> digits, ref int next, ref bool doubtful)
+    {
+        int length = 0;
+        char separator = Separator(in tokens[next]);
+        for (int group = 1; group < MostGroups && TryGroup(tokens, next, separator, out int behind); group++)
+        {
+            length = length == 0 ? Write(tokens, first, digits) : length;
+            length += tokens[behind - 1] is { Length: 1, First: '*' } ? WriteLost(digits.Slice(length)) : Write(tokens, behind - 1, digits.Slice(length));
+            doubtful |= tokens[behind - 1].Doubtful;
+            next = behind;
+        }
+
+        if (length > 0 && tokens[next].IsSign(',') && tokens[next + 1] is { Joined: true, IsDigits: true, Length: < DigitsOfGroup })
+        {
+            // The end of the last group is worn away.
+            Span<char> last = digits.Slice(length, DigitsOfGroup);
+            last.Fill(Lost);
+            tokens.Text(next + 1).CopyTo(last);
+            length += DigitsOfGroup;
+            doubtful = true;
+            next += 2;
+        }
+
+        return length;
+    }
+
+    private static int Write(TokenList tokens, int at, Span<char> digits)
+    {
+        ref readonly Token token = ref tokens[at];
+        if (token.Kind == TokenKind.Word)
+        {
+            digits[0] = Fold.AsDigit(token.First);
+            return 1;
+        }
+
+        tokens.Text(at).CopyTo(digits);
+        return token.Length;
+    }
+
+    // A group of which nothing can be read still has its three digits.
+    private static int WriteLost(Span<char> digits)
+    {
+        digits.Slice(0, DigitsOfGroup).Fill(Lost);
+        return DigitsOfGroup;
+    }
+
+    /// <summary>A group of three digits behind a comma, a point, an apostrophe or a space; all groups are set apart in the same way.</summary>
+    private static bool TryGroup(TokenList tokens, int at, char separator, out int behind)
+    {
+        int group = separator == ' ' ? at : at + 1;
+        ref readonly Token token = ref tokens[group];
         behind = group + 1;
-        return fits && !IsMeasure(tokens, behind) && (separator != ' ' || !StartsGrouped(tokens, group));
+        return Separator(in tokens[at]) == separator
+            && token.Kind switch
+            {
+                TokenKind.Digits => token.Length == DigitsOfGroup || (token.Length < DigitsOfGroup && tokens.Text(group).IndexOf('*') >= 0),
+                TokenKind.Lost => token.Length == DigitsOfGroup || (token.Length == 1 && token.First == '*'),
+                _ => false,
+            }
+            && !IsMeasure(tokens, behind) && (separator != ' ' || !StartsGrouped(tokens, group));
     }
 
     /// <summary>Whether the digits behind a space begin a number with commas of their own.</summary>
-    private static bool StartsGrouped(IReadOnlyList<Token> tokens, int at)
-        => at + 2 < tokens.Count && Separator(tokens[at + 1]) == ',' && tokens[at + 2].Joined
-            && tokens[at + 2].Kind is TokenKind.Digits or TokenKind.Lost && tokens[at + 2].Text.Length == 3;
+    private static bool StartsGrouped(TokenList tokens, int at)
+        => Separator(in tokens[at + 1]) == ',' && tokens[at + 2] is { Joined: true, Length: DigitsOfGroup, Kind: TokenKind.Digits or TokenKind.Lost };
 
-    private static char Separator(Token token)
-        => token.Kind == TokenKind.Sign && token.Text[0] is ',' or '.' or '\'' ? ',' : ' ';
+    private static char Separator(in Token token)
+        => token.Kind == TokenKind.Sign && token.First is ',' or '.' or '\'' ? ',' : ' ';
 
     /// <summary>Whether a measure is joined to the digits before it: <c>12K</c>, <c>20MM</c>.</summary>
-    private static bool IsMeasure(IReadOnlyList<Token> tokens, int at)
-        => at < tokens.Count && tokens[at].Joined && tokens[at].Kind == TokenKind.Word && tokens[at].Text[0] is >= 'A' and <= 'Z'
-            && tokens[at].Text is not ("A" or "B" or "C" or "U" or "S" or "Y") && !tokens[at].Is(Term.Patent);
-
-    /// <summary>The year before a number, as in <c>1907/12345</c>.</summary>
-    private static string? YearFirst(IReadOnlyList<Token> tokens, ref int next, ref string digits)
+    private static bool IsMeasure(TokenList tokens, int at)
     {
-        bool isYear = digits.Length == 4 && digits[0] == '1' && digits[1] is '8' or '9' && next + 1 < tokens.Count && tokens[next].IsSign('/')
-            && tokens[next + 1].Kind == TokenKind.Digits && tokens[next + 1].Text.Length is >= 3 and <= 5 && !DigitPattern.HasLosses(digits);
-        if (!isYear)
-        {
-            return null;
-        }
-
-        string year = digits;
-        digits = tokens[next + 1].Text;
-        next += 2;
-        return year;
+        ref readonly Token token = ref tokens[at];
+        return token.Joined && token.Kind == TokenKind.Word && token.First is >= 'A' and <= 'Z' && !IsKindLetter(in token) && !token.Is(Terms.Patent);
     }
 
-    /// <summary>The year behind a number: <c>10811/97</c>, <c>12345-07</c>, <c>12345 of 1907</c>.</summary>
-    private static string? Year(IReadOnlyList<Token> tokens, ref int next, string digits)
-    {
-        if (digits.Length is < 1 or > 6 || next + 1 >= tokens.Count)
-        {
-            return null;
-        }
+    /// <summary>Whether this is the first letter of the kind of a document.</summary>
+    private static bool IsKindLetter(in Token token)
+        => token.Length == 1 && token.Kind == TokenKind.Word && token.First is 'A' or 'B' or 'C' or 'U' or 'S' or 'Y';
 
-        bool stroke = tokens[next].IsSign('/') && digits.Length >= 3;
-        bool dash = tokens[next].IsSign('-') && digits.Length is >= 4 and <= 5;
-        bool of = tokens[next].Is(Term.Of) || tokens[next].Is(Term.Dated);
-        if (!stroke && !dash && !of)
+    /// <summary>Whether the year stands before the number, as in <c>1907/12345</c>.</summary>
+    private static bool IsYearFirst(TokenList tokens, int next, ReadOnlySpan<char> digits)
+        => digits.Length == 4 && digits[0] == '1' && digits[1] is '8' or '9' && tokens[next].IsSign('/')
+            && tokens[next + 1] is { IsDigits: true, Length: >= 3 and <= 5 } && !DigitPattern.HaveLosses(digits);
+
+    /// <summary>The year behind a number: <c>10811/97</c>, <c>12345-07</c>, <c>12345 of 1907</c>.</summary>
+    private static string? Year(TokenList tokens, ref int next, int length)
+    {
+        ref readonly Token sign = ref tokens[next];
+        bool stroke = sign.IsSign('/') && length >= 3;
+        bool dash = sign.IsSign('-') && length is >= 4 and <= 5;
+        bool of = sign.Is(Terms.Of | Terms.Dated);
+        if (length is < 1 or > 6 || (!stroke && !dash && !of))
         {
             return null;
         }
@@ -193,28 +202,27 @@ internal static class NumberGrammar
             at++;
         }
 
-        Token year = tokens[at];
-        bool isYear = year.Kind == TokenKind.Digits && !DigitPattern.HasLosses(year.Text)
-            && (year.Text.Length == 2 ? !of || tokens[at - 1].IsSign('\'') : year.Text.Length == 4 && year.Text[0] is '1' or '2');
+        ref readonly Token year = ref tokens[at];
+        bool isYear = year.IsDigits && !DigitPattern.HaveLosses(tokens.Text(at))
+            && (year.Length == 2 ? !of || tokens[at - 1].IsSign('\'') : year.Length == 4 && year.First is '1' or '2');
         if (!isYear)
         {
             return null;
         }
 
         next = at + 1;
-        return year.Text;
+        return tokens.Text(at).ToString();
     }
 
     /// <summary>The kind of document behind a recent number (<c>US 6,123,456 B1</c>), or the Japanese word for a number.</summary>
-    private static void SkipKindCode(IReadOnlyList<Token> tokens, ref int next, string digits)
+    private static void SkipKindCode(TokenList tokens, ref int next, int length)
     {
-        if (next < tokens.Count && tokens[next].Joined && tokens[next].Text is "\u53F7" or "\u865F")
+        if (tokens[next].Joined && tokens.Text(next) is "\u53F7" or "\u865F")
         {
             next++;
         }
 
-        if (digits.Length >= 6 && next + 1 < tokens.Count && tokens[next].Kind == TokenKind.Word && tokens[next].Text is "A" or "B" or "C" or "U" or "S" or "Y"
-            && tokens[next + 1].Joined && tokens[next + 1].Kind == TokenKind.Digits && tokens[next + 1].Text.Length == 1)
+        if (length >= 6 && IsKindLetter(in tokens[next]) && tokens[next + 1] is { Joined: true, IsDigits: true, Length: 1 })
         {
             next += 2;
         }

@@ -8,7 +8,7 @@ namespace Terminus;
 /// <param name="Months">The months it can be, one bit each from bit 1 for January; 0 where no month is stamped.</param>
 /// <param name="Day">One or two digits, with <c>?</c> for lost ones; empty where no day is stamped.</param>
 /// <param name="MonthDigits">The month in digits where it is stamped so; then the order is open.</param>
-internal sealed record StampedDate(string Year, int Months, string Day, string MonthDigits = "")
+internal readonly record struct StampedDate(DigitPattern Year, int Months, DigitPattern Day = default, DigitPattern MonthDigits = default)
 {
     /// <summary>Whether characters were put right or are lost.</summary>
     internal bool Doubtful { get; init; }
@@ -19,48 +19,80 @@ internal sealed record StampedDate(string Year, int Months, string Day, string M
     // Where a date can mean more days than this, the day says nothing that its month or its year does not.
     private const int Most = 1000;
 
+    // Two digits never mean a year after those that the shipped registers know.
+    private const int LastYear = 2026;
+
+    private const int FirstWholeYear = 1500;
+    private const int LastWholeYear = 2099;
+
     /// <summary>Whether the year is stamped with two digits.</summary>
     internal bool HasShortYear => Year.Length == 2;
 
+    /// <summary>Whether a year is all that is stamped.</summary>
+    internal bool IsOfYear => Months == 0 && MonthDigits.IsEmpty;
+
     /// <summary>Whether digits of it are lost, or its month can be more than one.</summary>
-    internal bool HasLosses
-        => DigitPattern.HasLosses(Year) || DigitPattern.HasLosses(Day) || DigitPattern.HasLosses(MonthDigits) || (Months & (Months - 1)) != 0;
+    internal bool HasLosses => Year.HasLosses || Day.HasLosses || MonthDigits.HasLosses || (Months & (Months - 1)) != 0;
+
+    /// <summary>The date without its day, and without a month in digits.</summary>
+    internal StampedDate WithoutDay() => this with { Day = default, MonthDigits = default };
 
     /// <summary>
     /// All dates of the calendar that it can mean, in the order of the stamp: month first, earlier centuries first. Where so much is lost that they are more
     /// than a thousand, the months, or else the years, that hold them.
     /// </summary>
-    internal List<CalendarReading> Readings()
+    internal void AddReadings(ref ReadingList readings)
     {
-        StampedDate ofMonth = this with { Day = string.Empty, MonthDigits = string.Empty };
-        return Few(this) ?? Few(ofMonth) ?? Few(ofMonth with { Months = 0 }) ?? [];
+        StampedDate ofMonth = WithoutDay();
+        if (!TryAdd(ref readings) && !ofMonth.TryAdd(ref readings) && !(ofMonth with { Months = 0 }).TryAdd(ref readings))
+        {
+            readings.Clear();
+        }
     }
 
-    // The readings of a date, or null where they are too many.
-    private static List<CalendarReading>? Few(StampedDate date)
+    // Whether the readings of the date are few enough; otherwise what was added counts for nothing.
+    private bool TryAdd(ref ReadingList readings)
     {
-        var readings = new List<CalendarReading>();
-        foreach (int year in date.Years())
+        readings.Clear();
+        (int first, int last, int least, int most) = HasShortYear ? (1800, 2000, 0, 99) : (0, 0, FirstWholeYear, LastWholeYear);
+        for (int century = first; century <= last; century += 100)
         {
-            if (date.MonthDigits.Length > 0)
+            for (int year = Year.Next(least, most); year >= 0; year = Year.Next(year + 1, most))
             {
-                date.AddNumeric(readings, year);
-            }
-            else
-            {
-                date.AddNamed(readings, year);
-            }
+                if (HasShortYear && century + year > LastYear)
+                {
+                    break;
+                }
 
-            if (readings.Count > Most)
-            {
-                return null;
+                AddYear(ref readings, century + year);
+                if (readings.Count > Most)
+                {
+                    return false;
+                }
             }
         }
 
-        return readings;
+        return true;
     }
 
-    private void AddNamed(List<CalendarReading> readings, int year)
+    private void AddYear(ref ReadingList readings, int year)
+    {
+        if (MonthDigits.IsEmpty)
+        {
+            AddNamed(ref readings, year);
+        }
+        else if (OrderKnown)
+        {
+            AddFigures(ref readings, year, MonthDigits, Day, dayFirst: true);
+        }
+        else
+        {
+            AddFigures(ref readings, year, MonthDigits, Day, dayFirst: false);
+            AddFigures(ref readings, year, Day, MonthDigits, dayFirst: true);
+        }
+    }
+
+    private void AddNamed(ref ReadingList readings, int year)
     {
         if (Months == 0)
         {
@@ -75,68 +107,30 @@ internal sealed record StampedDate(string Year, int Months, string Day, string M
                 continue;
             }
 
-            if (Day.Length == 0)
+            if (Day.IsEmpty)
             {
                 readings.Add(new CalendarReading(year, month, 0));
-                continue;
             }
 
-            foreach (int day in DigitPattern.Values(Day, 1, 31))
+            for (int day = Day.Next(1, 31); day > 0; day = Day.Next(day + 1, 31))
             {
-                AddIfExists(readings, new CalendarReading(year, month, day));
+                readings.AddIfExists(new CalendarReading(year, month, day));
             }
         }
     }
 
-    private void AddNumeric(List<CalendarReading> readings, int year)
+    // Both orders of the same figures are one reading where they are equal, and that has its month first.
+    private void AddFigures(ref ReadingList readings, int year, DigitPattern monthDigits, DigitPattern dayDigits, bool dayFirst)
     {
-        if (!OrderKnown)
+        for (int month = monthDigits.Next(1, 12); month > 0; month = monthDigits.Next(month + 1, 12))
         {
-            foreach (int month in DigitPattern.Values(MonthDigits, 1, 12))
+            for (int day = dayDigits.Next(1, 31); day > 0; day = dayDigits.Next(day + 1, 31))
             {
-                foreach (int day in DigitPattern.Values(Day, 1, 31))
+                if (!dayFirst || OrderKnown || day != month)
                 {
-                    AddIfExists(readings, new CalendarReading(year, month, day));
+                    readings.AddIfExists(new CalendarReading(year, month, day, dayFirst));
                 }
             }
         }
-
-        foreach (int month in DigitPattern.Values(OrderKnown ? MonthDigits : Day, 1, 12))
-        {
-            foreach (int day in DigitPattern.Values(OrderKnown ? Day : MonthDigits, 1, 31))
-            {
-                if (OrderKnown || day != month)
-                {
-                    AddIfExists(readings, new CalendarReading(year, month, day, DayFirst: true));
-                }
-            }
-        }
-    }
-
-    private static void AddIfExists(List<CalendarReading> readings, CalendarReading reading)
-    {
-        if (reading.Exists)
-        {
-            readings.Add(reading);
-        }
-    }
-
-    // Two digits never mean a year after those that the shipped registers know.
-    private const int LastYear = 2026;
-
-    private IEnumerable<int> Years()
-    {
-        if (!HasShortYear)
-        {
-            return DigitPattern.Values(Year, 1500, 2099);
-        }
-
-        var years = new List<int>();
-        for (int century = 1800; century <= 2000; century += 100)
-        {
-            years.AddRange(DigitPattern.Values(Year, 0, 99).Select(year => century + year).Where(year => year <= LastYear));
-        }
-
-        return years;
     }
 }

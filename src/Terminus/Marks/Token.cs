@@ -1,8 +1,11 @@
 namespace Terminus;
 
 /// <summary>What a piece of an inscription is before anybody asks what it means.</summary>
-internal enum TokenKind
+internal enum TokenKind : byte
 {
+    /// <summary>Nothing: what stands outside the text.</summary>
+    None,
+
     /// <summary>A word or an acronym, known or not.</summary>
     Word,
 
@@ -19,14 +22,41 @@ internal enum TokenKind
     Break,
 }
 
-/// <summary>A piece of an inscription, with its place in the text.</summary>
-/// <param name="Kind">What it is.</param>
-/// <param name="Start">The position of its first character.</param>
-/// <param name="End">The position behind its last character.</param>
-/// <param name="Text">The folded letters or digits; for a sign the sign.</param>
-/// <param name="Lexemes">What the word can be; empty for an unknown word and for everything else.</param>
-internal sealed record Token(TokenKind Kind, int Start, int End, string Text, Lexeme[] Lexemes)
+/// <summary>A piece of an inscription, with its place in the text. Its folded letters are in the list that holds it.</summary>
+internal readonly struct Token
 {
+    internal Token(TokenKind kind, int start, int end, int textAt, int length, char first, Meaning meaning)
+    {
+        Kind = kind;
+        Start = start;
+        End = end;
+        TextAt = textAt;
+        Length = length;
+        First = first;
+        Meaning = meaning;
+    }
+
+    /// <summary>What the word can be; nothing for an unknown word and for everything else.</summary>
+    internal Meaning Meaning { get; }
+
+    /// <summary>The position of its first character.</summary>
+    internal int Start { get; }
+
+    /// <summary>The position behind its last character.</summary>
+    internal int End { get; }
+
+    /// <summary>Where its folded letters or digits stand in the letters of the list.</summary>
+    internal int TextAt { get; }
+
+    /// <summary>How many folded letters or digits it has.</summary>
+    internal int Length { get; }
+
+    /// <summary>The first of them; for a sign the sign.</summary>
+    internal char First { get; }
+
+    /// <summary>What it is.</summary>
+    internal TokenKind Kind { get; }
+
     /// <summary>Whether nothing stands between this token and the one before.</summary>
     internal bool Joined { get; init; }
 
@@ -36,45 +66,24 @@ internal sealed record Token(TokenKind Kind, int Start, int End, string Text, Le
     private const int AnyMonth = 0x1FFE;
 
     /// <summary>The months that the word can be, one bit each from bit 1 for January; all of them where a whole word is lost.</summary>
-    internal int Months
-    {
-        get
-        {
-            if (Kind == TokenKind.Lost)
-            {
-                return Text == "*" || Text.Length >= 3 ? AnyMonth : 0;
-            }
-
-            int months = 0;
-            foreach (Lexeme lexeme in Lexemes)
-            {
-                months |= lexeme.Month == 0 ? 0 : 1 << lexeme.Month;
-            }
-
-            return months;
-        }
-    }
+    internal int Months => Kind != TokenKind.Lost ? Meaning.Months : First == '*' && Length == 1 || Length >= 3 ? AnyMonth : 0;
 
     /// <summary>The office of the country that the word names, or null.</summary>
-    internal string? Office => Lexemes.Length == 1 ? Lexemes[0].Office : null;
+    internal string? Office => Meaning.Office;
 
-    /// <summary>Whether the word is the given term, in any of its forms.</summary>
-    internal bool Is(string term)
-    {
-        foreach (Lexeme lexeme in Lexemes)
-        {
-            if (string.Equals(lexeme.Term, term, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
+    /// <summary>Whether these are digits.</summary>
+    internal bool IsDigits => Kind == TokenKind.Digits;
 
-        return false;
-    }
+    /// <summary>Whether the word can be one of the given terms, in any of its forms.</summary>
+    internal bool Is(Terms terms) => Meaning.Is(terms);
+
+    /// <summary>Whether this is a word of the given letter alone.</summary>
+    internal bool IsLetter(char letter) => Length == 1 && First == letter && Kind == TokenKind.Word;
 
     /// <summary>Whether this is the given sign.</summary>
-    internal bool IsSign(char sign) => Kind == TokenKind.Sign && Text[0] == sign;
+    internal bool IsSign(char sign) => First == sign && Kind == TokenKind.Sign;
 
     /// <summary>Whether this is a sign that a person would overlook between two words, or the end of a line.</summary>
-    internal bool IsSoft => Kind == TokenKind.Break || (Kind == TokenKind.Sign && Text[0] is '.' or ',' or '-' or '\'' or '"' or ':' or ';' or '(' or ')' or '\u201C' or '\u201D' or '\u201E');
+    internal bool IsSoft => Kind == TokenKind.Break
+        || (Kind == TokenKind.Sign && First is '.' or ',' or '-' or '\'' or '"' or ':' or ';' or '(' or ')' or '\u201C' or '\u201D' or '\u201E');
 }

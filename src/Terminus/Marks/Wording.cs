@@ -1,30 +1,57 @@
 namespace Terminus;
 
 /// <summary>A wording that law or custom confines to a period: one row of the table of wordings.</summary>
-/// <param name="Id">The stable id, shared with the reference file where it has the same entry.</param>
-/// <param name="Kind">The kind of mark that the wording is.</param>
-/// <param name="Office">The office, or null where any country or none comes into question.</param>
-/// <param name="Right">The right, or for a metal which metal; null where the wording does not say.</param>
-/// <param name="Takes">What may stand behind the wording and belongs to it.</param>
-/// <param name="Period">The period; open where none is known.</param>
-/// <param name="IsLegal">Whether law set the start of the period; otherwise custom.</param>
-/// <param name="End">What ended the period.</param>
-/// <param name="Source">Where the period was read; empty where there is no source.</param>
-/// <param name="IsRecalled">Whether the row rests on memory.</param>
-/// <param name="Name">What the wording is called in a sentence: its usual words, or in brackets what stands there.</param>
-internal sealed record Wording(
-    string Id,
-    MarkKind Kind,
-    string? Office,
-    string? Right,
-    WordingTakes Takes,
-    DateWindow Period,
-    bool IsLegal,
-    MarkEnd End,
-    string Source,
-    bool IsRecalled,
-    string Name)
+/// <param name="id">The stable id, shared with the reference file where it has the same entry.</param>
+/// <param name="kind">The kind of mark that the wording is.</param>
+/// <param name="office">The office, or null where any country or none comes into question.</param>
+/// <param name="right">The right, or for a metal which metal; null where the wording does not say.</param>
+/// <param name="takes">What may stand behind the wording and belongs to it.</param>
+/// <param name="period">The period; open where none is known.</param>
+/// <param name="isLegal">Whether law set the start of the period; otherwise custom.</param>
+/// <param name="end">What ended the period.</param>
+/// <param name="source">Where the period was read; empty where there is no source.</param>
+/// <param name="isRecalled">Whether the row rests on memory.</param>
+/// <param name="name">What the wording is called in a sentence: its usual words, or in brackets what stands there.</param>
+internal sealed class Wording(
+    string id,
+    MarkKind kind,
+    string? office,
+    string? right,
+    WordingTakes takes,
+    DateWindow period,
+    bool isLegal,
+    MarkEnd end,
+    string source,
+    bool isRecalled,
+    string name)
 {
+    private WordingStatement? statement;
+
+    internal string Id { get; } = id;
+
+    internal MarkKind Kind { get; } = kind;
+
+    internal string? Office { get; } = office;
+
+    internal string? Right { get; } = right;
+
+    internal WordingTakes Takes { get; } = takes;
+
+    internal DateWindow Period { get; } = period;
+
+    internal bool IsLegal { get; } = isLegal;
+
+    internal MarkEnd End { get; } = end;
+
+    internal string Source { get; } = source;
+
+    internal bool IsRecalled { get; } = isRecalled;
+
+    internal string Name { get; } = name;
+
+    /// <summary>The windows of the wording and why they are so, the same for every mark that has it.</summary>
+    internal WordingStatement Statement => statement ?? Interlocked.CompareExchange(ref statement, new WordingStatement(this), null) ?? statement;
+
     /// <summary>What the wording says of the piece that bears it.</summary>
     internal MarkInUse ToEvidence(string? part = null, string? source = null, IEnumerable<Reason>? reasons = null) => new(
         Id, Edge(Period.FirstDay, start: true), Edge(Period.LastDay, start: false), IsLegal, End, part, source, [Id], reasons);
