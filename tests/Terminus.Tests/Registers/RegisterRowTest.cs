@@ -44,7 +44,7 @@ public class RegisterRowTest
         Assert.Throws<ArgumentNullException>("series", () => new NumberRange(null!, 1, 2));
     }
 
-    private static void AssertRefused(string parameter, object value, string message, Action make)
+    private static void AssertRefused(string parameter, object value, string message, Func<object> make)
     {
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(parameter, make);
         Assert.Equal(value, refused.ActualValue);
