@@ -68,6 +68,8 @@ public class DocumentNamesTest
     [InlineData("GB", "registered-design", 345678, "", "GB registered design 345,678|Rd No 345678")]
     [InlineData("DE", "utility-model", 1773804, "", "DE utility model 1,773,804|DE 1773804|DE1773804U")]
     [InlineData("DE", "patent", 811, "post", "DE patent 811|DE 811|DE811C")]
+    [InlineData("DE", "patent", 811, "post4", "DE patent 811|DE 811|DE811C")]
+    [InlineData("DE", "patent", 811, "po18", "DE patent 811|DE 811|DE811C")]
     [InlineData("DE", "patent", 811, "18971", "DE patent 811|DE 811|DE811C")]
     public void Writings_Number_AreThoseOfRecords(string office, string right, int number, string series, string expected)
         => Assert.Equal(expected, string.Join("|", DocumentNames.Writings(office, right, number, series, Old)));

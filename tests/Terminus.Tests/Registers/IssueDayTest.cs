@@ -132,6 +132,10 @@ public class IssueDayTest
         => Assert.Equal([1942, 1842], IssueDay.Years(42, 4, 7, Today).Select(y => y.Year));
 
     [Fact]
+    public void Years_LateDayOfToday_ReachesToTheEndOfTheCentury()
+        => Assert.Equal([1899, 1999, 2099], IssueDay.Years(99, 0, 0, DayNumber.Of(2099, 12, 31)).Select(y => y.Year));
+
+    [Fact]
     public void Years_DayThatNoCenturyHas_IsEmpty() => Assert.Empty(IssueDay.Years(94, 2, 30, Today));
 
     [Fact]

@@ -37,6 +37,8 @@ public class IssueKnotsTest
             [(120, 1), (130, 2), (140, 2), (150, 4)],
             Sound(Week(110, 5), Week(120, 1), Week(130, 2), Week(135, 9), Week(140, 2), Week(150, 4)));
         Assert.Equal([(110, 5)], Sound(Week(110, 5)));
+        Assert.Equal([(110, 5), (110, 5), (120, 6)], Sound(Week(110, 5), Week(120, 6), Week(110, 5)));
+        Assert.Equal([101, 110, 120], Sound(Week(101, 1), Week(110, 2), Week(110, 3), Week(120, 6)).Select(knot => knot.Item1));
         Assert.Empty(Sound());
     }
 
@@ -50,6 +52,28 @@ public class IssueKnotsTest
         Assert.Equal([(10501, 104)], Starts(new("", [Year(1, 99, 1901), Year(101, 10500, 1903)])));
         Assert.Equal([(10501, 104)], Starts(new("", [Year(1, 101, 1901), Year(101, 10500, 1903)])));
         Assert.Equal([(10501, 104)], Starts(new("", [Row(1, 100, 1901, 1902), Row(101, 10500, 1902, 1903)])));
+    }
+
+    [Fact]
+    public void Starts_EndBeforeTheLastStart_IsLeftOut()
+        => Assert.Equal([(11, IssueDay.IndexOf(DayNumber.Of(1905, 1, 3)) - FirstWeek)], Starts(new("", [Year(1, 10, 1901), Year(11, 20, 1905), Year(15, 30, 1902)])));
+
+    [Fact]
+    public void Starts_YearThatStartsOnTheLastDayOfTheOneBefore_IsNone()
+    {
+        RegisterRow day = On(1, 100, 1902, 1, 7);
+        RegisterRow later = new(101, 200, DateWindow.Between(new LocalDate(1902, 1, 7), new LocalDate(1902, 12, 31)), RowOrigin.Source, "an invented gazette");
+        Assert.Equal([(201, 52)], Starts(new("", [day, later])));
+    }
+
+    [Fact]
+    public void Starts_SeveralDatesOfTheFirstNumber_AgreeOnlyTogether()
+    {
+        Knot[] alike = [new(5301, FirstWeek + 52), new(5301, FirstWeek + 52), new(5301, FirstWeek + 52), new(5301, FirstWeek + 52)];
+        Assert.Contains(IssueKnots.Starts(Table, [.. alike]), start => start.Number == 5301);
+        Assert.DoesNotContain(IssueKnots.Starts(Table, [new(5300, FirstWeek + 52), .. alike]), start => start.Number == 5301);
+        Assert.Contains(IssueKnots.Starts(Table, [new(5300, FirstWeek + 51), .. alike, new(5301, FirstWeek + 53)]), start => start.Number == 5301);
+        Assert.DoesNotContain(IssueKnots.Starts(Table, [new(5301, FirstWeek + 51), .. alike]), start => start.Number == 5301);
     }
 
     [Fact]

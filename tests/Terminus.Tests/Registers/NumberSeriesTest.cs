@@ -1,3 +1,5 @@
+using NodaTime.Text;
+
 namespace Terminus.Tests.Registers;
 
 public class NumberSeriesTest
@@ -55,6 +57,18 @@ public class NumberSeriesTest
         Assert.Equal("1900-12-30/1906-01-01", series.Outer(55).ToString());
         Assert.Equal(series.Outer(55), series.Table(55));
         Assert.Equal("1904-12-31/1906-01-01", series.Outer(61).ToString());
+    }
+
+    [Fact]
+    public void Outer_RowsThatMeetOnOneDay_IsThatDay()
+    {
+        NumberSeries series = new("", [
+            new RegisterRow(1, 100, Days("1901-01-01", "1901-06-03"), RowOrigin.Source, ""), new RegisterRow(50, 200, Days("1901-06-03", "1901-12-31"), RowOrigin.Source, ""),
+        ]);
+        Assert.Equal("1901-06-03", series.Outer(60).ToString());
+        Assert.Equal("1901-06-03", series.Table(60).ToString());
+
+        static DateWindow Days(string from, string to) => DateWindow.Between(LocalDatePattern.Iso.Parse(from).Value, LocalDatePattern.Iso.Parse(to).Value);
     }
 
     [Fact]

@@ -91,6 +91,7 @@ public class NumberTextTest
     [InlineData("12 and 13")]
     [InlineData("12,,345")]
     [InlineData("12,")]
+    [InlineData("12,A")]
     [InlineData("12-13")]
     [InlineData("$12")]
     [InlineData("(12)")]

@@ -182,6 +182,41 @@ public class RegisterReaderTest
     }
 
     [Fact]
+    public void Read_NumberBetweenASureRowAndARoughOne_HasNoEstimatedDay()
+    {
+        var register = new Register("US", "utility", [
+            Year(1, 100, 1901), Year(101, 140, 1902), new RegisterRow(160, 200, DateWindow.InYear(1902), RowOrigin.Memory, "recalled", allowanceDays: 93), Year(201, 300, 1903),
+        ]);
+        Assert.DoesNotContain(register.Read("150").Reasons, r => r.Rule.StartsWith("registers.issue-day", StringComparison.Ordinal));
+        Assert.Contains(register.Read("120").Reasons, r => r.Rule.StartsWith("registers.issue-day", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Read_SeriesThatDoNotRiseTogether_GiveTheirSpansInOrderOfDates()
+        => Assert.Equal(
+            [DateWindow.InYear(1901), DateWindow.BetweenYears(1901, 1902), DateWindow.InYear(1950)],
+            Of(
+                Year(1, 50, 1950, "late"), Year(2, 60, 1901, "early"),
+                new RegisterRow(3, 60, DateWindow.BetweenYears(1901, 1902), RowOrigin.Source, "", "longer")).Read("30").Alternatives);
+
+    [Fact]
+    public void Read_FirstNumberOfARow_IsNoneOfTheRowBefore()
+        => Assert.Equal(
+            [DateWindow.InYear(1902), DateWindow.InYear(1950)],
+            Of(Year(1, 50, 1901, "a"), Year(51, 80, 1902, "a"), Year(1, 80, 1950, "b")).Read("51").Alternatives);
+
+    [Fact]
+    public void Read_OneSeriesWithTheNameOfAYear_WasNotCountedAnew()
+    {
+        Assert.DoesNotContain(Of(Year(1, 5, 1897, "1897")).Read("3").Reasons, r => r.Rule == "registers.application-year");
+        Assert.DoesNotContain(Of(Year(1, 5, 1897, "1st"), Year(6, 9, 1898, "2nd")).Read("3").Reasons, r => r.Rule == "registers.application-year");
+    }
+
+    [Fact]
+    public void Read_RowWithoutASource_NamesNone()
+        => Assert.Empty(Of(new RegisterRow(1, 5, DateWindow.InYear(1897), RowOrigin.Source, "")).Read("3").Sources);
+
+    [Fact]
     public void Read_IssueDay_SaysWhichDaysTheDatedNumbersLeave()
     {
         var register = new Register("US", "utility", [

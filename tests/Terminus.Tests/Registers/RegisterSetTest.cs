@@ -190,6 +190,7 @@ public class RegisterSetTest
         Assert.Throws<ArgumentNullException>("right", () => RegisterSet.BuiltIn.Find("US", null!));
         Assert.Throws<ArgumentNullException>("office", () => RegisterSet.BuiltIn.Rights(null!));
         Assert.Throws<ArgumentNullException>("number", () => RegisterSet.BuiltIn.Read("US", "utility", null!));
+        Assert.Throws<ArgumentNullException>("number", () => RegisterSet.BuiltIn.Read("XX", "utility", null!));
         Assert.Throws<ArgumentNullException>("register", () => RegisterSet.BuiltIn.With(null!));
     }
 

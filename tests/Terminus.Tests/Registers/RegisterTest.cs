@@ -11,7 +11,8 @@ public class RegisterTest
 
     [Fact]
     public void Constructor_NoRows_IsTheCallersMistake()
-        => Assert.Throws<ArgumentException>(() => new Register("ZZ", "patent", []));
+        => Assert.StartsWith(
+            "A register has at least one row.", Assert.Throws<ArgumentException>("rows", () => new Register("ZZ", "patent", [])).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Constructor_RowWithAnOpenEnd_IsTheCallersMistake()
@@ -76,7 +77,13 @@ public class RegisterTest
         Assert.Equal(DateWindow.On(new LocalDate(1901, 8, 20)), register.Read("1").Best);
         Assert.Equal(DateWindow.InYear(1902), register.Read("2").Outer);
         Assert.Equal(DateWindow.On(new LocalDate(1931, 8, 18)), RegisterSet.BuiltIn.Read("US", "plant", "1").Best);
+        Assert.True(RegisterSet.BuiltIn.Find("US", "plant")!.TryWindow(1, out DateWindow window));
+        Assert.Equal(DateWindow.On(new LocalDate(1931, 8, 18)), window);
     }
+
+    [Fact]
+    public void Read_DatedNumberThatIsTheFirstOfTheYears_StaysOfItsYear()
+        => Assert.Equal(DateWindow.InYear(1902), new Register("US", "plant", [Day(2, 1902, 8, 19), Year(2, 100, 1902), Year(101, 200, 1903)]).Read("2").Outer);
 
     [Fact]
     public void TryWindow_NumberOfSeveralSeries_CoversThemAll()

@@ -87,6 +87,7 @@ public class RegistryDiamondTest
         Assert.Equal(
             ["1845-01-01/1871-12-31 (0.98)", "1845-06-01/1871-06-30 (0.96)", "1845-06-05/1871-06-05 (0.95)"], reading.Windows.Select(w => w.ToString()));
         Assert.DoesNotContain(reading.Reasons, r => r.Rule == "registers.diamond-corner");
+        Assert.Null(reading.Best);
         Assert.Equal(
             [DateWindow.Between(new LocalDate(1842, 9, 1), new LocalDate(1867, 12, 31)), DateWindow.BetweenYears(1868, 1883)],
             new RegistryDiamond(month: 'M', day: 5).Read().Alternatives);
@@ -128,6 +129,22 @@ public class RegistryDiamondTest
             "A published exception of the registry applies: letter of August used from 1 to 19 September 1857.", reading.Reasons.Select(ReasonText.Of));
         Assert.Equal("1878-03-01/1878-03-06", new RegistryDiamond(2, 'W', 'G').Read().Best.ToString());
         Assert.Equal("1878-01-01/1878-12-31", new RegistryDiamond(2, 'W').Read().Best.ToString());
+    }
+
+    [Fact]
+    public void Read_LettersOfAnExceptionInOneCycleAlone_RestOnMemoryToo()
+    {
+        NumberReading reading = new RegistryDiamond(null, 'W', 'G', 5).Read();
+        Assert.Equal(["1865-02-05", "1878-03-05"], reading.Alternatives.Select(w => w.ToString()));
+        Assert.Equal(RowOrigin.Memory, reading.Origin);
+    }
+
+    [Fact]
+    public void Read_DayThatNoMonthHas_IsNoneWithoutAMonthToo()
+    {
+        Assert.Equal(NumberOutcome.Impossible, new RegistryDiamond(1, day: 32).Read().Outcome);
+        Assert.Equal(NumberOutcome.Impossible, new RegistryDiamond(1, 'R', day: 0).Read().Outcome);
+        Assert.Equal(DateWindow.InYear(1861), new RegistryDiamond(1, 'R', day: 31).Read().Best);
     }
 
     [Fact]
