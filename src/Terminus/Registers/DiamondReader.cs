@@ -147,9 +147,7 @@ internal static class DiamondReader
         }
 
         int on = DayNumber.Of(firstYear, month.Meaning, day ?? 1);
-        return day is null ? new Found(years, span, span)
-            : span.ContainsDay(on) ? new Found(years, span, DateWindow.OfDays(on, on))
-            : null;
+        return new Found(years, span, day is null ? span : DateWindow.OfDays(on, on));
     }
 
     private static List<StatedWindow> Windows(List<Found> found)

@@ -111,6 +111,7 @@ internal static class DocumentNames
         {
             "utility" => "patent",
             "design" => "design patent",
+            "plant" => "plant patent",
             "x-patent" => "X-patent",
             _ => right.Replace('-', ' '),
         };

@@ -101,7 +101,7 @@ internal sealed class IssueCurve
         int weeks = estimate.Length - 1;
         int from = dates.Low < IssueDay.DayOf(firstWeek) ? 0 : IssueDay.IndexOf(IssueDay.OnOrAfter(dates.Low)) - firstWeek;
         int to = dates.High >= IssueDay.DayOf(firstWeek + weeks) ? weeks - 1 : IssueDay.IndexOf(dates.High) - firstWeek;
-        bool some = from <= to && from < weeks && to >= 0;
+        bool some = from <= to;
         lowest = some ? lower[from] : 0;
         highest = some ? upper[to + 1] - 1 : 0;
         return some && lowest <= highest;

@@ -84,14 +84,14 @@ internal static class IssueDay
         return [.. years.OrderBy(Rank)];
     }
 
+    // Years whose day is not known are all alike.
     private static int Rank(IssueYear year)
-        => year.Day == DayNumber.Open ? 0
-            : KindOf(year.Day) switch
-            {
-                IssueDayKind.Tuesday or IssueDayKind.DoubtfulTuesday => 0,
-                IssueDayKind.NoFixedWeekday => 1,
-                _ => 2,
-            };
+        => KindOf(year.Day) switch
+        {
+            IssueDayKind.Tuesday or IssueDayKind.DoubtfulTuesday => 0,
+            IssueDayKind.NoFixedWeekday => 1,
+            _ => 2,
+        };
 
     private static bool MayHaveBeenMissed(int day)
     {

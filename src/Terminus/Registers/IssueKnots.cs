@@ -33,7 +33,8 @@ internal static class IssueKnots
             }
         }
 
-        knots.Sort((a, b) => a.Number != b.Number ? a.Number.CompareTo(b.Number) : a.Week.CompareTo(b.Week));
+        // Of several weeks of one number no two rise, so one of them stays.
+        knots.Sort((a, b) => a.Number != b.Number ? a.Number.CompareTo(b.Number) : b.Week.CompareTo(a.Week));
         return Rising(knots);
     }
 

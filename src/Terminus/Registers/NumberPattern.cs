@@ -91,7 +91,7 @@ internal sealed class NumberPattern
         return best;
     }
 
-    /// <summary>How many numbers fit from <paramref name="low"/> to <paramref name="high"/>, both counted.</summary>
+    /// <summary>How many numbers fit from <paramref name="low"/>, 1 or more, to <paramref name="high"/>, both counted.</summary>
     internal int CountBetween(int low, int high)
     {
         int count = 0;
@@ -108,7 +108,7 @@ internal sealed class NumberPattern
     {
         if (at == mask.Length)
         {
-            return direction > 0 ? (prefix >= bound ? prefix : null) : (prefix <= bound ? prefix : null);
+            return prefix;
         }
 
         (int least, int most) = Allowed(mask, at);
@@ -137,11 +137,6 @@ internal sealed class NumberPattern
 
     private static int CountUpTo(string mask, int high)
     {
-        if (high < 0)
-        {
-            return 0;
-        }
-
         string bound = DateText.Digits(high);
         if (bound.Length > mask.Length)
         {

@@ -43,7 +43,7 @@ internal sealed class NumberSeries
         int high = highs.From(number);
         return lows.Outer[low] <= highs.Outer[high]
             ? DateWindow.OfDays(lows.Outer[low], highs.Outer[high])
-            : Hull(rows[lows.Row[low]], rows[highs.Row[high]]);
+            : Both(rows[highs.Row[high]], rows[lows.Row[low]]);
     }
 
     /// <summary>What the rows say of a number at their word; the outer window where they contradict each other.</summary>
@@ -88,10 +88,8 @@ internal sealed class NumberSeries
         return low;
     }
 
-    private static DateWindow Hull(RegisterRow one, RegisterRow other)
-        => DateWindow.OfDays(
-            Math.Min(one.Dates.FirstDay - one.AllowanceDays, other.Dates.FirstDay - other.AllowanceDays),
-            Math.Max(one.Dates.LastDay + one.AllowanceDays, other.Dates.LastDay + other.AllowanceDays));
+    private static DateWindow Both(RegisterRow earlier, RegisterRow later)
+        => DateWindow.OfDays(earlier.Dates.FirstDay - earlier.AllowanceDays, later.Dates.LastDay + later.AllowanceDays);
 
     /// <summary>One side of the window as a step function of the number: at each step the tightest day and the row it is from.</summary>
     private sealed class Bound(int[] numbers, int[] outer, int[] table, int[] row)

@@ -24,8 +24,7 @@ internal static class NumberText
 
         bool isOpen = PassOpening(text, ref at);
         string digits = Digits(text, ref at);
-        return digits.Length > 0
-            && TryYear(text, ref at, out int? year)
+        return TryYear(text, ref at, out int? year)
             && IsKind(text, at)
             && NumberPattern.TryCreate(digits, isOpen, year, out pattern);
     }
@@ -42,7 +41,7 @@ internal static class NumberText
             at += IsDots(text, at) ? 3 : 1;
         }
 
-        while (at > start && at < text.Length && text[at] is ',' or ' ')
+        while (at < text.Length && text[at] is ',' or ' ')
         {
             at++;
         }

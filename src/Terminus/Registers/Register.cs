@@ -28,8 +28,9 @@ public sealed class Register
         IEnumerable<RegisterRow> table = Rows;
         if (byTuesday && Rows.Any(r => r.Dates.Days > 1))
         {
-            // Single days only place a number inside its year: one slip among them must not move the outer window.
-            table = Rows.Where(r => r.Dates.Days > 1);
+            // Single days only place a number inside its year: one slip among them must not move the outer window. A day before all years stands for itself.
+            int first = Rows.Where(r => r.Dates.Days > 1).Min(r => r.First);
+            table = Rows.Where(r => r.Dates.Days > 1 || r.Last < first);
         }
 
         series = [.. table.GroupBy(r => r.Series, StringComparer.Ordinal).Select(g => new NumberSeries(g.Key, g)).OrderBy(s => s.First)];

@@ -212,11 +212,9 @@ internal sealed class RegisterReader(Register register, NumberPattern pattern)
         int first = asked.Min(s => s.First);
         int last = asked.Max(s => s.Last);
         NumberSeries ending = asked.First(s => s.Last == last);
-        bool below = pattern.LastUpTo(first - 1) is not null;
-        bool above = pattern.FirstFrom(last + 1) is not null;
         NumberOutcome outcome = pattern.IsExact && pattern.Value == 0 ? NumberOutcome.Impossible
-            : below && !above && pattern.FirstFrom(first) is null ? NumberOutcome.BeforeSeries
-            : above && !below && pattern.LastUpTo(last) is null ? NumberOutcome.BeyondSeries
+            : pattern.FirstFrom(first) is null ? NumberOutcome.BeforeSeries
+            : pattern.LastUpTo(last) is null ? NumberOutcome.BeyondSeries
             : pattern.IsExact ? NumberOutcome.BetweenSeries
             : NumberOutcome.Impossible;
         string rule = outcome switch

@@ -111,6 +111,28 @@ public class InscriptionTest
     }
 
     [Fact]
+    public void Read_WithRegistersOfTheUser_TakesItsWindowsFromThem()
+    {
+        var own = new Register("GB", "patent", [new RegisterRow(1, 500_000, DateWindow.InYear(1901), RowOrigin.Source, "an invented gazette")]);
+        Mark mark = Assert.Single(Inscription.Read("BRIT. PAT. 456789", RegisterSet.BuiltIn.With(own)).Marks);
+
+        Assert.Equal(DateWindow.InYear(1901), Assert.Single(mark.Windows).Window);
+    }
+
+    [Fact]
+    public void Unread_WordsAndSigns_AreToldApart()
+    {
+        Inscription read = Inscription.Read("A. MAKER / PAT. PEND. - STERLING");
+
+        Assert.Equal([(0, "A. MAKER / ", true), (21, " - ", false)], read.Unread.Select(part => (part.Start, part.ToString(), part.HasWords)));
+        Assert.True(Assert.Single(Inscription.Read("7").Unread).HasWords);
+    }
+
+    [Fact]
+    public void Groups_MarksOfOneStamp_AreOneAndRiseAlongTheText()
+        => Assert.Equal([1, 1, 2, 3], Inscription.Read("PAT. 2345678, 2345679 / STERLING / PAT. PEND.").Marks.Select(mark => mark.Group));
+
+    [Fact]
     public void Read_Null_Throws() => Assert.Throws<ArgumentNullException>(() => Inscription.Read(null!));
 
     [Fact]

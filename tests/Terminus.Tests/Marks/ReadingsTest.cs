@@ -23,7 +23,7 @@ public class ReadingsTest
         ApprovedText.Check(text.ToString(), Approved);
     }
 
-    private static void Write(StringBuilder text, Inscription read)
+    internal static void Write(StringBuilder text, Inscription read)
     {
         text.Append("== ").Append(read.Text.ReplaceLineEndings("\\n")).Append('\n');
         foreach (Mark mark in read.Marks)

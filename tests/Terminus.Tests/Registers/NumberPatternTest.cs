@@ -22,30 +22,54 @@ public class NumberPatternTest
         });
 
     [Theory]
-    [InlineData("2,474,442", "2474442")]
-    [InlineData("D 123,4?6", "1234?6")]
-    [InlineData("No. 0012", "12")]
-    [InlineData("US2474442A", "2474442")]
-    [InlineData("US6285999B1", "6285999")]
-    [InlineData("10811/97", "10811/1897")]
-    [InlineData("10811 of 1897", "10811/1897")]
-    [InlineData("4711/03", "4711/1903")]
-    [InlineData("...898", "*898")]
-    [InlineData("… 4,898", "*4898")]
-    [InlineData("*?98", "*?98")]
-    public void TryRead_NumberAsTyped_HasOneForm(string text, string expected)
+    [InlineData("1234567890", false)]
+    [InlineData("0123456789", true)]
+    [InlineData("", false)]
+    [InlineData("12a", false)]
+    [InlineData("1/2", false)]
+    [InlineData("1:2", false)]
+    [InlineData("?????????", true)]
+    public void TryCreate_Digits_AreAtMostNine(string digits, bool expected)
     {
-        Assert.True(NumberText.TryRead(text, out NumberPattern pattern));
-        Assert.Equal(expected, pattern.ToString());
+        Assert.Equal(expected, NumberPattern.TryCreate(digits, false, null, out NumberPattern pattern));
+        Assert.Equal(expected ? digits.TrimStart('0') : "0", pattern.Digits);
     }
 
-    [Theory]
-    [InlineData("")]
-    [InlineData("patent")]
-    [InlineData("12/3/1894")]
-    [InlineData("1234567890")]
-    [InlineData("12 and 13")]
-    public void TryRead_NotOneNumber_IsRefused(string text) => Assert.False(NumberText.TryRead(text, out _));
+    [Fact]
+    public void TryCreate_LeadingDigitsLost_KeepsTheZeroBehindThem()
+    {
+        Assert.True(NumberPattern.TryCreate("007", true, null, out NumberPattern pattern));
+        Assert.Equal("*007", pattern.ToString());
+        Assert.False(pattern.IsExact);
+        Assert.Equal(1007, pattern.FirstFrom(1));
+        Assert.Equal(999999007, pattern.LastUpTo(int.MaxValue));
+        Assert.Equal(9, pattern.CountBetween(1, 9999));
+    }
+
+    [Fact]
+    public void Fits_NineLostDigits_AreEveryNumberOfNineDigits()
+    {
+        Assert.True(NumberPattern.TryCreate("?????????", false, null, out NumberPattern pattern));
+        Assert.Equal(100000000, pattern.FirstFrom(1));
+        Assert.Equal(999999999, pattern.LastUpTo(int.MaxValue));
+        Assert.Equal(900000000, pattern.CountBetween(1, 999999999));
+        Assert.Null(pattern.FirstFrom(1000000000));
+        Assert.Null(pattern.LastUpTo(99999999));
+    }
+
+    [Fact]
+    public void Of_Number_IsExact()
+    {
+        NumberPattern pattern = NumberPattern.Of(4711);
+        Assert.True(pattern.IsExact);
+        Assert.False(pattern.IsOpen);
+        Assert.Null(pattern.Year);
+        Assert.Equal((4711, "4711"), (pattern.Value, pattern.ToString()));
+        Assert.Equal((4711, 4711), (pattern.FirstFrom(-5), pattern.LastUpTo(4711)));
+        Assert.Equal((0, 1), (pattern.CountBetween(4712, 9999), pattern.CountBetween(4711, 4711)));
+        Assert.Equal(0, NumberPattern.None.CountBetween(1, 10));
+        Assert.Null(NumberPattern.None.LastUpTo(10));
+    }
 
     private static Gen<(string Mask, bool Open, int Low, int High)> Cases
         => from length in Gen.Choose(1, 4)

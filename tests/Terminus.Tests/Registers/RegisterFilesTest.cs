@@ -9,7 +9,7 @@ public class RegisterFilesTest
                 "AT patent", "BE patent", "CA patent", "CH patent", "DE patent", "DE utility-model", "FR patent", "GB patent",
                 "GB registered-design", "IT patent", "US design", "US plant", "US reissue", "US trade-mark", "US utility", "US x-patent",
             ],
-            RegisterFiles.Names().Select(n => n.Office + " " + n.Right).OrderBy(n => n, StringComparer.Ordinal));
+            RegisterFiles.Names().Select(n => n.Office + " " + n.Right));
 
     [Fact]
     public void EveryRow_HasASourceAndATruthfulOrigin()
@@ -40,12 +40,49 @@ public class RegisterFilesTest
     }
 
     [Theory]
+    [InlineData("source", RowOrigin.Source)]
+    [InlineData("estimate", RowOrigin.Estimate)]
+    [InlineData("memory", RowOrigin.Memory)]
+    public void Origin_Word_IsTheStanding(string text, RowOrigin expected) => Assert.Equal(expected, RegisterFiles.Origin(text));
+
+    [Fact]
+    public void Origin_AnotherWord_IsAFaultOfTheTable()
+        => Assert.Equal(
+            "An origin is source, estimate or memory, not hearsay.", Assert.Throws<InvalidDataException>(() => RegisterFiles.Origin("hearsay")).Message);
+
+    [Fact]
+    public void Lines_OtherHeader_IsAFaultOfTheTable()
+    {
+        InvalidDataException fault = Assert.Throws<InvalidDataException>(() => RegisterFiles.Lines(RegisterFiles.DiamondFile, "letter,year", _ => { }));
+        Assert.Equal("registers/gb-registry-diamond.csv does not start with letter,year", fault.Message);
+        RegisterFiles.Lines("registers/no-such.csv", "letter,year", _ => Assert.Fail("A file that is not there has a line."));
+    }
+
+    [Fact]
+    public void Read_Register_HasTheRowsOfItsTwoFiles()
+    {
+        // The first and the last line of each file.
+        Register register = RegisterFiles.Read("US", "reissue");
+        Assert.Equal(("US", "reissue"), (register.Office, register.Right));
+        Assert.Contains(new RegisterRow(1, 6, DateWindow.InYear(1838), RowOrigin.Source, "USPTO table as copied at uspat.com"), register.Rows);
+        Assert.Contains(new RegisterRow(33126, 33508, DateWindow.InYear(1990), RowOrigin.Memory, "recalled", "", 366), register.Rows);
+        Assert.Contains(register.Rows, r => r is { First: 575, Last: 575 } && r.Dates.ToString() == "1858-07-27");
+        Assert.Equal(153 + 73, register.Rows.Count);
+    }
+
+    [Theory]
     [InlineData("a,b,,c", new[] { "a", "b", "", "c" })]
     [InlineData("\"a, b\",\"say \"\"c\"\"\",", new[] { "a, b", "say \"c\"", "" })]
     [InlineData("", new[] { "" })]
+    [InlineData(",", new[] { "", "" })]
+    [InlineData("a\"b,c", new[] { "a\"b", "c" })]
+    [InlineData("\"a\"", new[] { "a" })]
+    [InlineData("\"\",\"\"\"\"", new[] { "", "\"" })]
+    [InlineData("\"a,b", new[] { "a,b" })]
+    [InlineData("x,\"a\",y", new[] { "x", "a", "y" })]
     public void Split_Line_FollowsRfc4180(string line, string[] expected)
     {
-        var fields = new List<string>();
+        var fields = new List<string> { "of the line before" };
         CsvLine.Split(line, fields);
         Assert.Equal(expected, fields);
     }

@@ -158,6 +158,50 @@ public class RegisterSetTest
     }
 
     [Fact]
+    public void OfficesAndRights_AreInAlphabeticalOrder()
+    {
+        Assert.Equal(["AT", "BE", "CA", "CH", "DE", "FR", "GB", "IT", "US"], RegisterSet.BuiltIn.Offices);
+        Assert.Equal(["design", "plant", "reissue", "trade-mark", "utility", "x-patent"], RegisterSet.BuiltIn.Rights(" us "));
+        Assert.Equal(["patent", "registered-design"], RegisterSet.BuiltIn.Rights("UK"));
+        Assert.Empty(RegisterSet.BuiltIn.Rights("XX"));
+    }
+
+    [Theory]
+    [InlineData("uk ", " Registered-Design")]
+    [InlineData("Gb", "REGISTERED-DESIGN")]
+    public void Find_OfficeAndRightInAnyForm_IsTheRegister(string office, string right)
+        => Assert.Same(RegisterSet.BuiltIn.Find("GB", "registered-design"), RegisterSet.BuiltIn.Find(office, right));
+
+    [Fact]
+    public void Read_RegisterThatIsNotThere_SaysWhichAre()
+    {
+        NumberReading office = RegisterSet.BuiltIn.Read(" xx", "Patent", "12");
+        Assert.Equal("There is no register of the office XX; known are AT, BE, CA, CH, DE, FR, GB, IT, US.", ReasonText.Of(Assert.Single(office.Reasons)));
+        Assert.Equal(("XX", "patent", "12", NumberOutcome.UnknownRegister), (office.Office, office.Right, office.Number, office.Outcome));
+        Assert.Equal(
+            "The office DE has no register of design here; known are patent, utility-model.",
+            ReasonText.Of(Assert.Single(RegisterSet.BuiltIn.Read("de", "design", "12").Reasons)));
+    }
+
+    [Fact]
+    public void Members_Null_IsTheCallersMistake()
+    {
+        Assert.Throws<ArgumentNullException>("office", () => RegisterSet.BuiltIn.Find(null!, "patent"));
+        Assert.Throws<ArgumentNullException>("right", () => RegisterSet.BuiltIn.Find("US", null!));
+        Assert.Throws<ArgumentNullException>("office", () => RegisterSet.BuiltIn.Rights(null!));
+        Assert.Throws<ArgumentNullException>("number", () => RegisterSet.BuiltIn.Read("US", "utility", null!));
+        Assert.Throws<ArgumentNullException>("number", () => RegisterSet.BuiltIn.Read("XX", "utility", null!));
+        Assert.Throws<ArgumentNullException>("register", () => RegisterSet.BuiltIn.With(null!));
+    }
+
+    [Fact]
+    public void ToString_Reading_NamesItsNumberAndWindow()
+    {
+        Assert.Equal("US utility 223898: 1880-01-01/1880-12-31", RegisterSet.BuiltIn.Read("US", "utility", "223,898").ToString());
+        Assert.Equal("US utility 99999999: BeyondSeries", RegisterSet.BuiltIn.Read("US", "utility", "99,999,999").ToString());
+    }
+
+    [Fact]
     public void Read_PublishedDatedNumbersOfOtherOffices_LieInsideTheirOuterWindow()
     {
         foreach (DatedNumbers.Dated dated in DatedNumbers.All().Where(d => d.Office is "DE" or "GB" && d.Right != "design-serial"))
