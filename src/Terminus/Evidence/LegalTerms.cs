@@ -37,7 +37,6 @@ internal static class LegalTerms
         new("US", "reissue", DayNumber.Of(1790, 4, 10), 21),
         new("US", "plant", DayNumber.Of(1978, 6, 8), 20),
         new("US", "plant", DayNumber.Of(1930, 5, 23), 17),
-        new("US", "x-patent", DayNumber.Of(1790, 4, 10), 21),
         new("US", "design", DayNumber.Of(2015, 5, 13), 15),
         new("US", "design", DayNumber.Of(1861, 3, 2), 14),
         new("US", "design", DayNumber.Of(1842, 8, 29), 7),

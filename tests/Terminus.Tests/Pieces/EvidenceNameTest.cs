@@ -5,7 +5,7 @@ public class EvidenceNameTest
     private static readonly EvidenceDate Year = EvidenceDate.InYear(1961);
 
     /// <summary>An item of each kind, what it speaks of, and what it is called in a sentence.</summary>
-    public static TheoryData<Terminus.Evidence, string, string> Names => new()
+    public static TheoryData<Evidence, string, string> Names => new()
     {
         { new PatentIssued(Year, "US", "utility", "2999999"), "US utility 2999999", "the patent mark 2999999" },
         { new PatentIssued(Year, part: "back"), "a patent", "the patent mark on the back" },
@@ -43,7 +43,7 @@ public class EvidenceNameTest
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Of_ItemOfEachKind_IsCalledByItsName(Terminus.Evidence item, string thing, string name)
+    public void Of_ItemOfEachKind_IsCalledByItsName(Evidence item, string thing, string name)
     {
         Assert.Equal(thing, EvidenceName.Thing(item, Reference));
         Assert.Equal(name, EvidenceName.Of(item, Reference));

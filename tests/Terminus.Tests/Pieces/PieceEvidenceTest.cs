@@ -89,7 +89,7 @@ public class PieceEvidenceTest
     public void Marks_PatentThatIsNamed_StandsForWhatTheTextSaysOfPatents_AndForNothingElse()
     {
         Piece piece = new("A", marks: [new PieceMark("PAT. APR. 17. 1894 STERLING MADE IN TARN-OAKE", "back", "US utility 2999999")]);
-        List<Terminus.Evidence> items = Items(piece);
+        List<Evidence> items = Items(piece);
         Assert.Equal("2999999", Assert.Single(items.OfType<PatentIssued>()).Number);
         Assert.Contains(items, i => i is MarkInUse { Wording: "t.tarn" });
         Assert.Empty(Problems(piece));
@@ -122,7 +122,7 @@ public class PieceEvidenceTest
     [Fact]
     public void Features_WordingOfALaw_IsTheWordingOrItsAbsence()
     {
-        List<Terminus.Evidence> items = Items(new Piece("A", features: [new PieceFeature("mk.made_in_usa", "back"), new PieceFeature("mk.made_in_usa", "pin", absent: true)]));
+        List<Evidence> items = Items(new Piece("A", features: [new PieceFeature("mk.made_in_usa", "back"), new PieceFeature("mk.made_in_usa", "pin", absent: true)]));
         Assert.Equal(("mk.made_in_usa", "back"), (Assert.IsType<MarkInUse>(items[0]).Wording, items[0].Part));
         FeatureSeen absent = Assert.IsType<FeatureSeen>(items[1]);
         Assert.Equal(("mk.made_in_usa", "pin"), (absent.Feature, absent.Part));
@@ -174,7 +174,7 @@ public class PieceEvidenceTest
     [Fact]
     public void Adverts_EachModelOnEachPart_IsOneItemFirstToLast()
     {
-        List<Terminus.Evidence> items = Items(new Piece("A", adverts:
+        List<Evidence> items = Items(new Piece("A", adverts:
         [
             new PieceAdvert(EdtfDate.Parse("1955"), "a list", "Model B", "lid"),
             new PieceAdvert(EdtfDate.Parse("1953"), "a list", "Model B", "lid"),
@@ -256,7 +256,7 @@ public class PieceEvidenceTest
         => Assert.Single(Assert.IsType<Opinion>(Assert.Single(Items(new Piece(
             "A", opinions: [new PieceOpinion([new PieceWindow(from is null ? null : EdtfDate.Parse(from), until is null ? null : EdtfDate.Parse(until), confidence)])])))).Windows);
 
-    private static List<Terminus.Evidence> Items(Piece piece) => PieceEvidence.Of(piece, Reference, Assumptions.House).Items;
+    private static List<Evidence> Items(Piece piece) => PieceEvidence.Of(piece, Reference, Assumptions.House).Items;
 
     private static List<DocumentProblem> Problems(Piece piece) => PieceEvidence.Of(piece, Reference, Assumptions.House).Problems ?? [];
 }
