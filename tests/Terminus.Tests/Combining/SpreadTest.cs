@@ -128,4 +128,21 @@ public class SpreadTest
 
     private static DateWindow Window(int first, int last)
         => DateWindow.Between(new LocalDate(1950, 1, first), new LocalDate(1950, 1, last));
+
+    [Fact]
+    public void Cells_PeriodThatStartsAfterTheOpinion_AreNoneAndAllIsBefore()
+    {
+        Spread spread = Dating.Of([new Opinion(DateWindow.InYear(1950), 0.9)], new LocalDate(1999, 12, 31), Assumptions.House with { SpreadFrom = 2000 }).Spread;
+        Assert.Empty(spread.Cells);
+        Assert.Equal(1, spread.Before);
+    }
+
+    [Fact]
+    public void Cells_PeriodOfOneDay_AreThatDay()
+    {
+        Spread spread = Dating.Of([], new LocalDate(2000, 1, 1), Assumptions.House with { SpreadFrom = 2000 }).Spread;
+        SpreadCell cell = Assert.Single(spread.Cells);
+        Assert.Equal((DateWindow.On(new LocalDate(2000, 1, 1)), 1), (cell.Window, cell.Mass));
+        Assert.Equal(0, spread.Before);
+    }
 }
