@@ -100,4 +100,24 @@ public class HtmlPageTest
         using var reader = XmlReader.Create(new StringReader(page), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
         return XElement.Load(reader);
     }
+
+    [Fact]
+    public void Of_APiece_HasTheYearsToSearchByAndItsParts()
+    {
+        Assert.Equal(["1956–61; cuff fastening patent applied for 1956, granted 1961", "1956–1961", "1956 to 1961", "1956-03-06/1961-07-11", "no"], Terms(Samples.Pending));
+        Assert.Equal(["undated", "undated", "– to 2026", "–", "cannot tell"], Terms(Samples.Undated));
+        string text = Parse(HtmlPage.Of(Samples.Disputed)).Value;
+        Assert.Contains("box: 1961 or later, likely 1961–1980; not original (later), left out of the whole", text, StringComparison.Ordinal);
+        Assert.Contains("left: ", text, StringComparison.Ordinal);
+
+        static string[] Terms(PieceDating dating) => [.. Parse(HtmlPage.Of(dating)).Descendants(Html + "dl").First().Elements(Html + "dd").Select(dd => dd.Value)];
+    }
+
+    [Fact]
+    public void Of_APartThatIsNotOriginalForNoReason_SaysNoReason()
+    {
+        PieceDating dating = PieceDating.Of(Samples.Disputed.Piece with { Parts = [new PiecePart("box", false)] }, Samples.AsOf, Samples.Reference);
+        Assert.Contains("; not original, left out of the whole", Parse(HtmlPage.Of(dating)).Value, StringComparison.Ordinal);
+        Assert.Contains("; not original, left out of the whole", Explanation.Of(dating).ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
 }
