@@ -52,6 +52,20 @@ public class KeptTest
     }
 
     [Fact]
+    public void Get_NewAfterManyOthers_IsKeptToo()
+    {
+        var kept = new Kept<int, string>(8);
+        for (int i = 0; i < 100; i++)
+        {
+            Assert.Same(Get(kept, i), Get(kept, i));
+        }
+
+        Assert.Equal(100, made);
+        Get(kept, 0);
+        Assert.Equal(101, made);
+    }
+
+    [Fact]
     public void Get_ManyThreads_GiveEachItsAnswer()
     {
         var kept = new Kept<int, string>(16);

@@ -3,7 +3,8 @@ namespace Terminus;
 /// <summary>The longest term that the law of a day allowed for a right, in whole years, by office.</summary>
 /// <remarks>
 /// <para>United States: act of 4 July 1836, 5 Stat. 117 (14 years, extension of 7); act of 2 March 1861, 12 Stat. 249, s. 16 (17 years);
-/// Pub. L. 103-465 s. 532, 35 USC 154 (20 years from filing, also for patents in force on 8 June 1995). Designs: act of 29 August 1842,
+/// Pub. L. 103-465 s. 532, 35 USC 154 (20 years from filing, also for patents in force on 8 June 1995). A reissue has what is left of its
+/// original's term (act of 4 July 1836, s. 13; 35 USC 251), so one of the four years after 2 March 1861 can outlast 17 years. Designs: act of 29 August 1842,
 /// 5 Stat. 543 (7 years); act of 2 March 1861, s. 11 (up to 14); Pub. L. 112-211 (15).</para>
 /// <para>The other offices are from memory and taken at the longest, and an office that is not listed counts as the longest of all. A
 /// term that is too long only widens a window of low confidence.</para>
@@ -32,11 +33,10 @@ internal static class LegalTerms
         new("US", "utility", DayNumber.Of(1861, 3, 2), 17),
         new("US", "utility", DayNumber.Of(1790, 4, 10), 21),
         new("US", "reissue", DayNumber.Of(1978, 6, 8), 20),
-        new("US", "reissue", DayNumber.Of(1861, 3, 2), 17),
+        new("US", "reissue", DayNumber.Of(1865, 3, 2), 17),
         new("US", "reissue", DayNumber.Of(1790, 4, 10), 21),
         new("US", "plant", DayNumber.Of(1978, 6, 8), 20),
         new("US", "plant", DayNumber.Of(1930, 5, 23), 17),
-        new("US", "x-patent", DayNumber.Of(1790, 4, 10), 21),
         new("US", "design", DayNumber.Of(2015, 5, 13), 15),
         new("US", "design", DayNumber.Of(1861, 3, 2), 14),
         new("US", "design", DayNumber.Of(1842, 8, 29), 7),

@@ -133,4 +133,51 @@ public class NextStepsTest
     private static NextStep Step(string id) => Advice().All.Single(s => s.Id == id);
 
     private static double Bits(NextSteps advice, string id) => advice.All.Single(s => s.Id == id).Bits;
+
+    [Fact]
+    public void ToString_OfAStepAndItsAnswers_NamesThem()
+    {
+        NextStep step = Step("x.form");
+        Assert.Equal("x.form: " + step.Bits.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + " bits", step.ToString());
+
+        // By hand as above: (0.459 + 0.541 x 0.03) / 1.28, (0.459 x 0.03 + 0.541) / 1.28 and 0.25 / 1.28.
+        Assert.Equal(
+            ["x.old (0.37): ../1849-12-31 (0.9)", "x.new (0.43): 1850-01-01/.. (0.9)", "none of these (0.2): any date (0.9)"],
+            new[] { "x.old", "x.new", null }.Select(id => step.Answers.Single(a => a.Id == id).ToString()));
+    }
+
+    [Fact]
+    public void ToString_OfAStepOnAPart_NamesThePart()
+    {
+        ReferenceSet onPart = ReferenceSet.Empty.With(ReferenceFile.Read(
+            Invented.Replace("\"text\": \"Which form?\"", "\"text\": \"Which form?\", \"part\": \"lid\"", StringComparison.Ordinal)).OrThrow());
+        NextStep step = NextSteps.Of(PieceDating.Of(new Piece("invented", objectKind: "thing"), AsOf, onPart)).All.Single(s => s.Id == "x.form");
+        Assert.Equal("lid", step.Part);
+        Assert.StartsWith("x.form [lid]: ", step.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_NoQuestionThatHelps_SaysSo()
+    {
+        ReferenceSet trimOnly = ReferenceSet.Empty.With(ReferenceFile.Read(Invented.Replace("[\"thing\"], \"origin\"", "[\"other\"], \"origin\"", StringComparison.Ordinal)
+            .Replace("\"Which trim?\", \"objects\": [\"other\"]", "\"Which trim?\", \"objects\": [\"thing\"]", StringComparison.Ordinal)).OrThrow());
+        NextSteps advice = NextSteps.Of(PieceDating.Of(new Piece("invented", objectKind: "thing", marks: [new PieceMark("X")]), AsOf, trimOnly));
+        Assert.Equal("x.trim", Assert.Single(advice.All).Id);
+        Assert.Equal("advice.nothing-helps", Assert.Single(advice.Notes).Rule);
+    }
+
+    [Fact]
+    public void Of_Null_ThrowsWithTheName() => Assert.Equal("dating", Assert.Throws<ArgumentNullException>(() => NextSteps.Of(null!)).ParamName);
+
+    // Said as in the statement, from a mass of 0.4: 0.8 times the other's confidence.
+    [Theory]
+    [InlineData(0.5, true)]
+    [InlineData(0.49, false)]
+    public void Of_ADisagreementThatIsSaid_AsksToLookAgainAtBoth(double confidence, bool asked)
+    {
+        static PieceOpinion Of(string date, double confidence) => new([new PieceWindow(EdtfDate.Parse(date), EdtfDate.Parse(date), confidence)], by: date);
+        NextSteps advice = NextSteps.Of(PieceDating.Of(
+            new Piece("invented", objectKind: "thing", opinions: [Of("1700/2000", 0.5), Of("1900", 0.8), Of("1950", confidence)]), AsOf, Reference));
+        Assert.Equal(asked ? [("2", "3")] : [], advice.Notes.Where(n => n.Rule == "advice.look-again").Select(n => (n["first"], n["second"])));
+    }
 }

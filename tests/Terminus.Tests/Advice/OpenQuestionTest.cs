@@ -77,4 +77,41 @@ public class OpenQuestionTest
             OpenQuestions.Of(PieceDating.Of(new Piece("invented", marks: [new PieceMark("LARKFIELD")]), AsOf)), q => q.Id == PatentQuestion.QuestionId);
 
     private static int Day(int any) => DayNumber.Of(1600, 1, 1) + (int)((uint)any % 160000);
+
+    /// <summary>Each kind of entry of a piece, on a part.</summary>
+    public static TheoryData<Func<string, Piece>> Mentioning => new()
+    {
+        part => Pair with { Marks = [new PieceMark("X", part)] },
+        part => Pair with { Features = [.. Pair.Features, new PieceFeature("cuff.snap_apart", part, absent: true)] },
+        part => Pair with { Subjects = [new PieceSubject("sub.jet", part)] },
+        part => Pair with { Inscriptions = [new PieceInscription(EdtfDate.Parse("1960"), part: part)] },
+        part => Pair with { Records = [new PieceRecord(EdtfDate.Parse("1960"), part: part)] },
+        part => Pair with { Makers = [new PieceMaker("m", part: part)] },
+        part => Pair with { Adverts = [new PieceAdvert(EdtfDate.Parse("1960"), part: part)] },
+        part => Pair with { Opinions = [new PieceOpinion([], part: part)] },
+    };
+
+    private static Piece Pair { get; } = new(
+        "invented",
+        objectKind: "cuff links",
+        parts: [new PiecePart("left link"), new PiecePart("right link")],
+        features: [new PieceFeature("cuff.toggle_swivel", "left link")]);
+
+    [Theory]
+    [MemberData(nameof(Mentioning))]
+    public void Of_MemberOfAPairThatSomethingSpeaksOf_IsNotAskedAbout(Func<string, Piece> with)
+    {
+        Assert.DoesNotContain(OpenQuestions.Of(PieceDating.Of(with("right link"), AsOf)), q => q.Id == "cuff.closing");
+        Assert.Contains(OpenQuestions.Of(PieceDating.Of(with("box"), AsOf)), q => q.Id == "cuff.closing" && q.Part == "right link");
+    }
+
+    [Fact]
+    public void Of_PairWithAnAnswerForTheWhole_IsNotAskedAgain()
+        => Assert.DoesNotContain(
+            OpenQuestions.Of(PieceDating.Of(Pair with { Features = [.. Pair.Features, new PieceFeature("cuff.toggle_swivel")] }, AsOf)), q => q.Id == "cuff.closing");
+
+    [Fact]
+    public void Of_PairWhoseOtherMemberIsNotOriginal_IsNotAskedAboutIt()
+        => Assert.DoesNotContain(
+            OpenQuestions.Of(PieceDating.Of(Pair with { Parts = [new PiecePart("left link"), new PiecePart("right link", false)] }, AsOf)), q => q.Id == "cuff.closing");
 }

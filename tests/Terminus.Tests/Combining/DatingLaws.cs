@@ -9,6 +9,13 @@ public partial class DatingLaws
 {
     private static readonly double[] Levels = [0.5, 0.66, 0.8, 0.9, 0.95, 0.99, 1];
 
+    [Property]
+    public void The_steps_come_narrowest_first(EvidenceSet set)
+    {
+        long[] lengths = [.. set.Date().Steps.Select(step => step.Window.Days ?? int.MaxValue)];
+        Assert.Equal(lengths.Order(), lengths);
+    }
+
     /// <summary>
     /// A date that is only probably that of the patent (<c>?</c>) is not firm and outside the law, and so is one with no earliest day.
     /// </summary>

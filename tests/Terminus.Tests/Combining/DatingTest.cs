@@ -240,4 +240,51 @@ public class DatingTest
 
     private static (int? Earliest, int Latest) Years(Dating dating)
         => (dating.Interval(0.9)!.EarliestYear, dating.Interval(0.9)!.LatestYear);
+
+    [Fact]
+    public void Answers_AskedForAgain_AreTheSame()
+    {
+        var dating = Dating.Of([From1876, In1883To1891, In1850To1870], AsOf);
+        Assert.Same(dating.Disagreements, dating.Disagreements);
+        Assert.Same(dating.Readings, dating.Readings);
+        Assert.Same(dating.Spread, dating.Spread);
+        Assert.Same(dating.Steps, dating.Steps);
+    }
+
+    // Design: "1 - K < 1e-9 counts as 1, and then Belief is 0 (1 for any date), Plausibility 1, Interval null". Here 1 - K = 2e-10 or 2e-9.
+    [Theory]
+    [InlineData(1e-10, true)]
+    [InlineData(1e-9, false)]
+    public void Conflict_AllButTotal_CountsAsTotal(double doubt, bool total)
+    {
+        var dating = Dating.Of([new Opinion(DateWindow.InYear(1900), 1 - doubt), new Opinion(DateWindow.InYear(1950), 1 - doubt)], AsOf);
+        Assert.Equal(total, dating.Conflict == 1);
+        Assert.Equal(total, dating.Interval(0.9) is null);
+        Assert.Equal(total, dating.Plausibility(DateWindow.InYear(1800)) == 1);
+        Assert.Equal(total, dating.Belief(DateWindow.BetweenYears(1900, 1950)) == 0);
+        Assert.All(dating.Readings, reading => Assert.Equal(total, reading.Weight is null));
+    }
+
+    // Design: "K is 0 exactly when all windows meet", however the sum of many products is rounded.
+    [Fact]
+    public void Conflict_OfManyItemsThatMeet_IsExactlyNone()
+    {
+        for (int count = 1; count <= 60; count++)
+        {
+            var windows = Enumerable.Range(0, count).Select(i => new Opinion(DateWindow.BetweenYears(1900 - (i % 7), 1950 + (i % 5)), 0.1 + (i % 9 / 10.1), "witness " + i));
+            Assert.Equal(0d, Dating.Of(windows, AsOf).Conflict);
+        }
+    }
+
+    [Fact]
+    public void Interval_FirmEvidenceOfOneDay_IsThatDay()
+    {
+        var dating = Dating.Of([new Opinion(DateWindow.From(new LocalDate(1950, 5, 1)), 0.98), new Opinion(DateWindow.Until(new LocalDate(1950, 5, 1)), 0.97)], AsOf);
+        Assert.Equal(DateWindow.On(new LocalDate(1950, 5, 1)), dating.Possible);
+        Assert.Equal(("1950-05-01", true), (dating.Interval(0.9)!.ToEdtf(), dating.Interval(0.9)!.InsidePossible));
+        Assert.Equal("1950-05-01", dating.Interval(Dating.LikelyLevel, dating.Interval(0.9))!.ToEdtf());
+    }
+
+    [Fact]
+    public void Of_Null_ThrowsWithTheName() => Assert.Equal("evidence", Assert.Throws<ArgumentNullException>(() => Dating.Of(null!, AsOf)).ParamName);
 }

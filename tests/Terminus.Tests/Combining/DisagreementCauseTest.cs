@@ -120,4 +120,15 @@ public class DisagreementCauseTest
         Assert.Equal(cause, Assert.Single(Dating.Of([one, other], Today).Disagreements).Cause);
         Assert.Equal(cause, Assert.Single(Dating.Of([other, one], Today).Disagreements).Cause);
     }
+
+    // Fifty years, each counted with its leap day, from the last day of the usual window to the first of the form.
+    [Theory]
+    [InlineData(50 * 366, DisagreementCause.OldDie)]
+    [InlineData((50 * 366) + 1, DisagreementCause.MisreadMark)]
+    public void PatentOfLongBeforeTheForm_IsAnOldDieForFiftyYears(int days, DisagreementCause cause)
+    {
+        var patent = new PatentIssued(EvidenceDate.Parse("1900-01-02"), "US", "utility");
+        NodaTime.LocalDate usual = patent.StatedWindows()[1].Window.NotAfter!.Value;
+        Is(cause, patent, Came(usual.PlusDays(days).ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+    }
 }

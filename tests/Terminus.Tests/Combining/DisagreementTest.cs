@@ -61,4 +61,17 @@ public class DisagreementTest
     }
 
     private static Evidence Gone(int year) => new FeatureSeen("invented", gone: EvidenceDate.InYear(year));
+
+    // The wider windows share one day and so meet; only what is usual is apart.
+    [Fact]
+    public void Level_WiderWindowsThatMeetOnADay_IsUsage()
+    {
+        LocalDate day = new(1910, 12, 31);
+        var early = new Opinion([new StatedWindow(DateWindow.Until(day), 0.9), new StatedWindow(DateWindow.Until(new LocalDate(1900, 12, 31)), 0.7)]);
+        var late = new Opinion([new StatedWindow(DateWindow.From(day), 0.9), new StatedWindow(DateWindow.From(new LocalDate(1940, 1, 1)), 0.7)]);
+        Disagreement only = Assert.Single(Dating.Of([early, late], AsOf).Disagreements);
+        Assert.Equal(DisagreementLevel.Usage, only.Level);
+        Assert.Equal(Period.DaysBetween(new LocalDate(1900, 12, 31), new LocalDate(1940, 1, 1)), only.DaysApart);
+        Assert.Equal((0.7 * 0.9) + (0.2 * 0.7), only.Mass, 1e-12);
+    }
 }

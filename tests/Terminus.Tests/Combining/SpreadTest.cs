@@ -128,4 +128,29 @@ public class SpreadTest
 
     private static DateWindow Window(int first, int last)
         => DateWindow.Between(new LocalDate(1950, 1, first), new LocalDate(1950, 1, last));
+
+    [Fact]
+    public void Cells_CertainWindowInsideThePeriod_StillCoverThePeriod()
+    {
+        IReadOnlyList<SpreadCell> cells = Dating.Of([new Opinion(DateWindow.InYear(1950), 1)], AsOf).Spread.Cells;
+        Assert.Equal(["1700-01-01/1949-12-31", "1950-01-01/1950-12-31", "1951-01-01/2026-11-25"], cells.Select(c => c.Window.ToEdtf()));
+        Assert.Equal([0, 1, 0], cells.Select(c => c.Mass));
+    }
+
+    [Fact]
+    public void Cells_PeriodThatStartsAfterTheOpinion_AreNoneAndAllIsBefore()
+    {
+        Spread spread = Dating.Of([new Opinion(DateWindow.InYear(1950), 0.9)], new LocalDate(1999, 12, 31), Assumptions.House with { SpreadFrom = 2000 }).Spread;
+        Assert.Empty(spread.Cells);
+        Assert.Equal(1, spread.Before);
+    }
+
+    [Fact]
+    public void Cells_PeriodOfOneDay_AreThatDay()
+    {
+        Spread spread = Dating.Of([], new LocalDate(2000, 1, 1), Assumptions.House with { SpreadFrom = 2000 }).Spread;
+        SpreadCell cell = Assert.Single(spread.Cells);
+        Assert.Equal((DateWindow.On(new LocalDate(2000, 1, 1)), 1), (cell.Window, cell.Mass));
+        Assert.Equal(0, spread.Before);
+    }
 }

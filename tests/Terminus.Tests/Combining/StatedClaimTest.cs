@@ -48,4 +48,9 @@ public class StatedClaimTest
         StatedClaim tested = StatedClaim.Test(dating, EdtfDate.Parse(claim), dating.Interval(0.9));
         return (tested.Verdict, tested.By);
     }
+
+    // Where the conflict is total nothing is believed, nothing is ruled out, and there is no answer to be narrower than.
+    [Fact]
+    public void Test_TotalConflict_RulesNothingOut()
+        => Assert.Equal((ClaimVerdict.Agrees, null), Verdict("1930", new Opinion(DateWindow.InYear(1900), 1), new Opinion(DateWindow.InYear(1950), 1)));
 }

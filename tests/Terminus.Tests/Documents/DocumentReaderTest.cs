@@ -184,4 +184,28 @@ public class DocumentReaderTest
             }
         }
     }
+
+    [Fact]
+    public void OrThrow_OfNothing_SaysThatTheDocumentSaysNothing()
+    {
+        var error = Assert.Throws<DocumentException>(() => new DocumentResult<Piece>(null, []).OrThrow());
+        Assert.Equal("The document says nothing.", error.Message);
+        Assert.Empty(error.Problems);
+        var two = new DocumentException([new DocumentProblem("One.", "$.a", "f.json", 3, 4), new DocumentProblem("Two.")]);
+        Assert.Equal("f.json:3:4: $.a: One.\n$: Two.", two.Message);
+    }
+
+    [Theory]
+    [InlineData("{ \"id\": \"a\", \"flag\": \"\\ud800\" }", "Found a string that is not Unicode where true or false is wanted.")]
+    [InlineData("{ \"id\": \"a\", \"format\": 2 }", "The document has format 2; this version of the library reads format 1 and needs to be newer.")]
+    [InlineData("{ 'id': 1 }", "This is not JSON from here on: found \"'\". Strings and names stand in double quotes.")]
+    [InlineData("{ \"id\": \"a\" \"title\": 1 }", "This is not JSON from here on: found \"\"\". A comma may be missing before it.")]
+    [InlineData("{ \"id\": \"a\nb\" }", "This is not JSON from here on: found the control character or space 0x0A. Inside a string a line break is written \\n and a tab \\t.")]
+    [InlineData("{ \"id\": é }", "This is not JSON from here on: found \"é\".")]
+    [InlineData("{ \"id\": \ud83d\ude00 }", "This is not JSON from here on: found \"\ud83d\ude00\".")]
+    [InlineData("", "The document is empty; JSON is wanted.")]
+    [InlineData("{ \"id\": \"a\"", "The document ends before its JSON does: a quotation mark, bracket or brace is not closed.")]
+    [InlineData("]", "This is not JSON from here on: found \"]\".")]
+    public void Read_OneFault_SaysExactlyWhatIsFoundAndWhatToDo(string json, string message)
+        => Assert.Contains(message, Read(json).Problems.Select(p => p.Message));
 }

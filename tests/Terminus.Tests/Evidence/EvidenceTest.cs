@@ -51,6 +51,20 @@ public class EvidenceTest
         Assert.Equal(one.ToString(), other.ToString());
     }
 
+    // Among a thousand hashes of 32 bits two are the same once in ten thousand times; one field alone must tell the items apart.
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void GetHashCode_ItemsThatDifferInOneCommonField_AreSpread(int kind)
+    {
+        Terminus.Evidence item = Samples[kind]();
+        Assert.InRange(Hashes(i => item with { Part = "part " + i }), 990, 1000);
+        Assert.InRange(Hashes(i => item with { Source = "source " + i }), 990, 1000);
+        Assert.InRange(Hashes(i => item with { Entries = ["entry " + i] }), 990, 1000);
+        Assert.InRange(Hashes(i => item with { Reasons = [new Reason("rule " + i)] }), 990, 1000);
+
+        static int Hashes(Func<int, Terminus.Evidence> itemOf) => Enumerable.Range(0, 1000).Select(i => itemOf(i).GetHashCode()).Distinct().Count();
+    }
+
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Equals_CommonFieldDiffers_IsFalse(int kind)

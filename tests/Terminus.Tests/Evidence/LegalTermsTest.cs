@@ -36,6 +36,10 @@ public class LegalTermsTest
         Assert.Equal(21, LegalTerms.Longest("US", "utility", DateWindow.BetweenYears(1855, 1865)));
         Assert.Equal(20, LegalTerms.Longest("US", "utility", DateWindow.BetweenYears(1970, 1980)));
         Assert.Equal(21, LegalTerms.Longest("US", "utility", DateWindow.Any));
+        Assert.Equal(21, LegalTerms.Longest("US", "reissue", DateWindow.BetweenYears(1860, 1870)));
+        Assert.Equal(20, LegalTerms.Longest("US", "reissue", DateWindow.BetweenYears(1970, 1980)));
+        Assert.Equal(14, LegalTerms.Longest("US", "design", DateWindow.BetweenYears(1860, 1862)));
+        Assert.Equal(21, LegalTerms.Longest("GB", "patent", DateWindow.BetweenYears(1970, 1985)));
     }
 
     // From memory, each at the longest that a law of its time allowed; the first and the last day of each.
@@ -73,6 +77,7 @@ public class LegalTermsTest
     [Theory]
     [InlineData("XX", "patent")]
     [InlineData(null, null)]
+    [InlineData("US", "x-patent")]
     [InlineData("US", "invented-right")]
     public void Longest_UnknownOfficeOrRight_IsAtLeastAnyPatentTerm(string? office, string? right)
         => Assert.True(LegalTerms.Longest(office, right, DateWindow.InYear(1900)) >= 21);

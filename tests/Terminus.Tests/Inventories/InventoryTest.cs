@@ -126,4 +126,40 @@ public sealed class InventoryTest
     {
         public void Report(InventorySummary value) => tell(value);
     }
+
+    [Fact]
+    public async Task Null_ThrowsWithTheName()
+    {
+        await Throws("lines", () => Inventory.WriteAsync(null!, Stream.Null, InventoryRuns.Options));
+        await Throws("results", () => Inventory.WriteAsync(Stream.Null, null!, InventoryRuns.Options));
+        await Throws("options", () => Inventory.WriteAsync(Stream.Null, Stream.Null, null!));
+        await Throws("lines", async () => await Inventory.DateAsync(null!, InventoryRuns.Options).GetAsyncEnumerator().MoveNextAsync());
+        await Throws("options", async () => await Inventory.DateAsync(Stream.Null, null!).GetAsyncEnumerator().MoveNextAsync());
+        Assert.Equal("options", Assert.Throws<ArgumentNullException>(() => Inventory.DateLine("{}"u8, null!)).ParamName);
+        Assert.Equal("json", Assert.Throws<ArgumentNullException>(() => Inventory.DateLine("{ \"id\": \"A\" }"u8, InventoryRuns.Options)!.Write(null!)).ParamName);
+
+        static async Task Throws(string name, Func<Task> act) => Assert.Equal(name, (await Assert.ThrowsAsync<ArgumentNullException>(act)).ParamName);
+    }
+
+    [Fact]
+    public void BatchesAtOnce_FewerThanOne_ThrowsWithTheNumber()
+    {
+        Assert.Equal(1, (InventoryRuns.Options with { BatchesAtOnce = 1 }).BatchesAtOnce);
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => InventoryRuns.Options with { BatchesAtOnce = 0 });
+        Assert.Equal(0, error.ActualValue);
+        Assert.StartsWith("At least one batch is in work.", error.Message, StringComparison.Ordinal);
+    }
+
+    // Sixty characters are shown, and no character is cut in half.
+    [Theory]
+    [InlineData(60, "", false)]
+    [InlineData(61, "", true)]
+    [InlineData(58, "\ud83d\ude00", false)]
+    [InlineData(59, "\ud83d\ude00", true)]
+    public void Error_ShowsTheFirstSixtyCharacters(int letters, string rest, bool cut)
+    {
+        string line = new string('x', letters) + rest;
+        string shown = Inventory.DateLine(System.Text.Encoding.UTF8.GetBytes("  " + line + "  "), InventoryRuns.Options)!.Error!.Text;
+        Assert.Equal(cut ? new string('x', Math.Min(letters, 60)) + "…" : line, shown);
+    }
 }

@@ -54,11 +54,85 @@ public class ReferenceFileTest
     }
 
     [Fact]
+    public void Read_WholeDocument_EachEntryKnowsItsPlace()
+        => Assert.Equal(
+            ["$.features[0]", "$.questions[0]", "$.patents[0]", "$.makers[0]", "$.adverts[0]", "$.marks[0]"],
+            ReferenceFile.Read(Whole).OrThrow().Entries.Select(entry => entry.Place!.Path));
+
+    [Fact]
     public void ToJson_ReadAgain_GivesAnEqualFile()
     {
         ReferenceFile file = ReferenceFile.Read(Whole).OrThrow();
         Assert.Equal(file, ReferenceFile.Read(file.ToJson(), "elsewhere.json").OrThrow());
     }
+
+    [Fact]
+    public void Read_WholeDocument_IsTheFileBuiltByHand()
+    {
+        static EdtfDate Date(string edtf) => EdtfDate.Parse(edtf);
+        var feature = new FeatureEntry(
+            "cuff.tumbler", "tumbler back", "cuff fastening", "a bar that tumbles", Date("1956-03-06"), Date("196X"), Date("1970~"), Date("1980"), EvidenceBasis.Patent,
+            EvidenceGrade.High, EvidenceBasis.Law, true, ["US utility 2999999"], "cuff.closing",
+            [new Sighting(DateWindow.InYear(1957), "Quay catalogue"), new Sighting(DateWindow.On(new NodaTime.LocalDate(1958, 4, 1)), "Harbour gazette")],
+            EstimatedEnds.Introduced, "a made-up handbook", ReferenceOrigin.Invented, "nothing else");
+        var file = new ReferenceFile(
+            "quay house",
+            "3",
+            [feature],
+            [new QuestionEntry("cuff.closing", "How does it close?", ["cuff fastening"], "back", "s", ReferenceOrigin.Memory, "n")],
+            [new PatentEntry("US utility 2999999", Date("1956-03-06"), Date("1961-07-11"), "Tumbler", "Larkfield", "s", ReferenceOrigin.Invented)],
+            [
+                new MakerEntry(
+                    "larkfield", "Larkfield", Date("1920"), Date("1965"), [new MakerDetail("Larkfield & Daughter", Date("1931"), Date("1965"))],
+                    [new MakerDetail("2 Quay House", Date("1920"))], "s", ReferenceOrigin.Invented),
+            ],
+            [new AdvertEntry("ad-1", Date("1955-11"), "catalogue, p. 14", "Tumbler 5", "cuff.tumbler", "larkfield", "s")],
+            [new MarkEntry("lark", "LARK", "US", "larkfield", Date("1921"), Date("1964"), true, MarkEnd.Lapsed, "s")]);
+        Assert.Equal(file, ReferenceFile.Read(Whole).OrThrow());
+    }
+
+    [Theory]
+    [InlineData("features", "\"basis\": \"style\", \"grade\": \"none\", \"endedBy\": \"none\", \"estimate\": \"none\", \"patentOfWiderClass\": 7, \"name\": \"n\"")]
+    [InlineData("questions", "\"text\": \"n\"")]
+    [InlineData("makers", "\"name\": \"n\", \"from\": 7")]
+    [InlineData("marks", "\"text\": \"n\", \"basis\": \"style\", \"ended\": \"none\"")]
+    public void Read_WordsThatAreNone_LeaveWhatIsUsual(string list, string members)
+    {
+        ReferenceFile read = ReferenceFile.Read($$"""{ "name": "a", "version": "1", "{{list}}": [ { "id": "i", {{members}}, "origin": "none" } ] }""").Value!;
+        ReferenceFile expected = new(
+            "a",
+            "1",
+            list == "features" ? [new FeatureEntry("i", "n")] : [],
+            list == "questions" ? [new QuestionEntry("i", "n")] : [],
+            makers: list == "makers" ? [new MakerEntry("i", "n")] : [],
+            marks: list == "marks" ? [new MarkEntry("i", "n")] : []);
+        Assert.Equal(expected, read);
+    }
+
+    [Theory]
+    [InlineData("features", "{ \"id\": \"i\", \"basis\": \"trade\", \"source\": \"s\" }")]
+    [InlineData("features", "{ \"name\": \"n\", \"basis\": \"trade\", \"source\": \"s\" }")]
+    [InlineData("questions", "{ \"id\": \"i\" }")]
+    [InlineData("questions", "{ \"text\": \"n\" }")]
+    [InlineData("patents", "{ \"source\": \"s\" }")]
+    [InlineData("makers", "{ \"id\": \"i\", \"source\": \"s\" }")]
+    [InlineData("makers", "{ \"name\": \"n\", \"source\": \"s\" }")]
+    [InlineData("adverts", "{ \"date\": \"1950\", \"source\": \"s\" }")]
+    [InlineData("marks", "{ \"id\": \"i\", \"source\": \"s\" }")]
+    [InlineData("marks", "{ \"text\": \"n\", \"source\": \"s\" }")]
+    [InlineData("marks", "7")]
+    public void Read_EntryWithoutWhatItMustHave_IsLeftOut(string list, string entry)
+    {
+        DocumentResult<ReferenceFile> read = ReferenceFile.Read($$"""{ "name": "a", "version": "1", "{{list}}": [ {{entry}} ] }""");
+        Assert.Equal(new ReferenceFile("a", "1"), read.Value);
+        Assert.Equal($"$.{list}[0]", Assert.Single(read.Problems).Path);
+    }
+
+    [Theory]
+    [InlineData("{ \"version\": \"1\" }")]
+    [InlineData("{ \"name\": \"a\" }")]
+    [InlineData("[]")]
+    public void Read_NoNameOrNoVersion_IsNoFile(string json) => Assert.Null(ReferenceFile.Read(json).Value);
 
     [Theory]
     [InlineData("\"1956-03-06\", \"common\"", "\"1956-13-06\", \"common\"", "$.features[0].introduced", "is no EDTF date")]

@@ -57,4 +57,48 @@ public class ReferenceSetTest
         Assert.True(question.AppliesTo(null));
         Assert.False(question.AppliesTo("brooch"));
     }
+
+    [Fact]
+    public void With_OneIdTwiceInALayer_TheFirstCounts()
+    {
+        ReferenceSet set = ReferenceSet.Empty.With(new ReferenceFile("a", "1", makers: [new MakerEntry("m", "first"), new MakerEntry("n", "n"), new MakerEntry("m", "second")]));
+        Assert.Equal(["first", "n"], set.Makers.Select(m => m.Name));
+        Assert.Empty(set.Replacements);
+        set = set.With(new ReferenceFile("b", "1", makers: [new MakerEntry("m", "third"), new MakerEntry("m", "fourth")]));
+        Assert.Equal(["third", "n"], set.Makers.Select(m => m.Name));
+        Assert.Equal("first", ((MakerEntry)Assert.Single(set.Replacements).Replaced).Name);
+    }
+
+    [Fact]
+    public void With_LayersOverEachOther_KeepEveryReplacementInItsOrder()
+    {
+        ReferenceSet set = ReferenceSet.Empty.With(Lower).With(Upper).With(new ReferenceFile("third", "1", makers: [new MakerEntry("larkfield", "L")]));
+        Assert.Equal(["desk notes", "desk notes", "third"], set.Replacements.Select(r => r.Layer.Name));
+        Assert.Equal("a letter", set.Replacements[2].Replaced.Source);
+    }
+
+    [Fact]
+    public void LookUps_OfModels_GiveTheirDatedAdverts()
+    {
+        ReferenceSet set = ReferenceSet.Empty.With(new ReferenceFile(
+            "a", "1", adverts: [new AdvertEntry("1", EdtfDate.Parse("1950"), model: "A"), new AdvertEntry("2", model: "A"), new AdvertEntry("3", EdtfDate.Parse("1951")), new AdvertEntry("4", EdtfDate.Parse("1952"), model: "A")]));
+        Assert.Equal(["1", "4"], set.AdvertsOfModel("A").Select(a => a.Id));
+        Assert.Empty(set.AdvertsOfModel("a"));
+    }
+
+    [Fact]
+    public void LookUps_OfPatentsAndQuestions_GiveEveryFeature()
+    {
+        ReferenceSet set = ReferenceSet.Empty.With(new ReferenceFile(
+            "a", "1", [new FeatureEntry("f", "f", patents: ["US utility 1", "US utility 2"], question: "q"), new FeatureEntry("g", "g", patents: ["US utility 2"], question: "q"), new FeatureEntry("h", "h")]));
+        Assert.Equal(["f"], set.FeaturesOfPatent("US utility 1").Select(f => f.Id));
+        Assert.Equal(["f", "g"], set.FeaturesOfPatent("US utility 2").Select(f => f.Id));
+        Assert.Equal(["f", "g"], set.Answers("q").Select(f => f.Id));
+        Assert.Equal("patentId", Assert.Throws<ArgumentNullException>(() => set.FeaturesOfPatent(null!)).ParamName);
+        Assert.Equal("questionId", Assert.Throws<ArgumentNullException>(() => set.Answers(null!)).ParamName);
+        Assert.Equal("file", Assert.Throws<ArgumentNullException>(() => set.With(null!)).ParamName);
+    }
+
+    [Fact]
+    public void QuestionAppliesTo_WithoutObjects_IsAll() => Assert.True(new QuestionEntry("q", "q").AppliesTo("brooch"));
 }

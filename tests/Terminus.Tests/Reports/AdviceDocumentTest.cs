@@ -16,6 +16,20 @@ public class AdviceDocumentTest
         JsonElement first = json.GetProperty("steps")[0];
         Assert.Equal(Advice.All[0].Bits, first.GetProperty("bits").GetDouble(), 1e-12);
         Assert.Equal(Advice.All[0].ExpectedWidth, first.GetProperty("interval").GetProperty("expected").GetDouble(), 1e-9);
+        foreach ((string name, double now, double expected) in new[]
+        {
+            ("spread", Advice.All[0].SpreadWidth, Advice.All[0].ExpectedSpreadWidth), ("interval", Advice.All[0].Width, Advice.All[0].ExpectedWidth),
+            ("likely", Advice.All[0].LikelyWidth, Advice.All[0].ExpectedLikelyWidth),
+        })
+        {
+            Assert.Equal(now, first.GetProperty(name).GetProperty("now").GetDouble(), 1e-9);
+            Assert.Equal(expected, first.GetProperty(name).GetProperty("expected").GetDouble(), 1e-9);
+        }
+
+        Assert.Equal(Advice.All[0].Answers.Select(a => a.Id), first.GetProperty("answers").EnumerateArray().Select(a => a.GetProperty("answer").GetString()));
+        Assert.Equal(Advice.Notes.Select(n => n.Rule), json.GetProperty("notes").EnumerateArray().Select(n => n.GetProperty("rule").GetString()));
+        Assert.Equal((Advice.Best.Count, 1), (json.GetProperty("best").GetInt32(), json.GetProperty("format").GetInt32()));
+        Assert.Equal(Advice.All.Select(s => s.Helps), json.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("helps").GetBoolean()));
         Assert.Equal(1, first.GetProperty("answers").EnumerateArray().Sum(a => a.GetProperty("probability").GetDouble()), 1e-9);
         Assert.Equal("unseen.feature-seen", json.GetProperty("unseen")[0].GetProperty("rule").GetString());
     }

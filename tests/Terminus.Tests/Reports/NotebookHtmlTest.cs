@@ -48,4 +48,37 @@ public class NotebookHtmlTest
 
     [Fact]
     public void Of_AnyOtherValue_IsItsText() => Assert.Equal("<div>a &amp; b</div>", NotebookHtml.Of("a & b"));
+
+    [Theory]
+    [InlineData(100, false)]
+    [InlineData(101, true)]
+    public void Of_AnInventory_ShowsTheFirstHundredAndSaysSo(int count, bool said)
+    {
+        XElement root = XElement.Parse(NotebookHtml.Of(Enumerable.Repeat(Samples.Granted, count).ToList()));
+        Assert.Equal(100, root.Descendants("tbody").Single().Elements().Count());
+        Assert.Equal(said ? ["The first 100 pieces of 101."] : [], root.Elements("p").Select(p => p.Value));
+    }
+
+    [Fact]
+    public void Of_AnInventory_GivesBothAnswersAndTheClaimOfEach()
+    {
+        PieceDating claimed = PieceDating.Of(Samples.Granted.Piece with { Stated = EdtfDate.Parse("1930") }, Samples.AsOf, Samples.Reference);
+        XElement root = XElement.Parse(NotebookHtml.Of(new List<PieceDating> { claimed, Samples.Contradicted }));
+        Assert.Equal(["Piece", "Title", "Interval", "Likely", "Stated"], root.Descendants("th").Select(th => th.Value));
+        Assert.Equal(
+            ["QH-020", "pair of cuff links", "1961 or later", "1961–1980", "1930: contradicted", "QH-022", "cuff links with a receipt", "in doubt", "in doubt", ""],
+            root.Descendants("td").Select(td => td.Value));
+    }
+
+    [Fact]
+    public void Of_ADating_GivesEachItemWithItsWindows()
+    {
+        Dating dating = Dating.Of([new KnownBy(EvidenceDate.InYear(1950), "a note", part: "lid"), new Opinion(DateWindow.BetweenYears(1930, 1940), 0.5, "a dealer")], Samples.AsOf);
+        XElement root = XElement.Parse(NotebookHtml.Of(dating));
+        Assert.Equal(["Part", "Evidence", "States"], root.Descendants("th").Select(th => th.Value));
+        Assert.Equal(
+            ["lid", "Known by a note of 1950: made by then.", "until 31 December 1950 (0.99)", "", "The opinion of a dealer: 1 January 1930 to 31 December 1940.", "1 January 1930 to 31 December 1940 (0.5)"],
+            root.Descendants("td").Select(td => td.Value));
+        Assert.Equal("1950 or earlier", root.Element("p")!.Value);
+    }
 }

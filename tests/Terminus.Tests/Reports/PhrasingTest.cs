@@ -77,4 +77,38 @@ public class PhrasingTest
 
     [Fact]
     public void Remarks_AFormWithoutAnEnd_AreNone() => Assert.Empty(Phrasing.Remarks(Samples.Pending));
+
+    // Years of one century are shortened in a line, unless the first ends in 00; a record has both whole.
+    [Theory]
+    [InlineData(1956, 1961, 0.95, "1956–61", "1956–1961")]
+    [InlineData(1898, 1902, 0.95, "1898–1902", "1898–1902")]
+    [InlineData(1900, 1905, 0.95, "1900–1905", "1900–1905")]
+    [InlineData(1956, 1956, 0.95, "1956", "1956")]
+    [InlineData(1956, 1961, 0.7, "no firm date, likely 1956–61", "no firm date, likely 1956–1961")]
+    [InlineData(1956, 1961, 0.5, "undated", "undated")]
+    public void Dates_OneOpinion_AreItsYears(int from, int until, double confidence, string line, string record)
+    {
+        PieceDating dating = Samples.Opinions((from, until, confidence));
+        Assert.StartsWith(line, Phrasing.ListingLine(dating), StringComparison.Ordinal);
+        Assert.Equal(record, Phrasing.MuseumDate(dating).Display);
+    }
+
+    [Theory]
+    [InlineData("""{ "notAfter": "1950", "confidence": 0.95 }""", "1950 or earlier")]
+    [InlineData("""{ "notBefore": "1950", "confidence": 0.95 }""", "1950 or later")]
+    [InlineData("""{ "notAfter": "1950", "confidence": 0.95 }, { "notBefore": "1940", "notAfter": "1950", "confidence": 0.7 }""", "1950 or earlier, likely 1940–1950")]
+    [InlineData("""{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.95 }, { "notBefore": "1945", "notAfter": "1950", "confidence": 0.7 }""", "1940–1950")]
+    [InlineData("""{ "notBefore": "1940", "confidence": 0.95 }, { "notBefore": "1945", "confidence": 0.7 }""", "1940 or later")]
+    public void MuseumDate_OpenSides_AreSaidAndClosedWhereTheLikelyAnswerClosesThem(string windows, string display)
+        => Assert.Equal(display, Phrasing.MuseumDate(Samples.Of($$"""{ "id": "A", "opinions": [ { "windows": [ {{windows}} ] } ] }""")).Display);
+
+    [Fact]
+    public void Null_ThrowsWithTheName()
+        => Assert.All(
+            new Action[]
+            {
+                () => Phrasing.ListingLine(null!), () => Phrasing.BuyerParagraph(null!), () => Phrasing.MuseumDate(null!), () => Phrasing.Remarks(null!),
+                () => Phrasing.Cautions(null!), () => Statement.Of(null!), () => Statement.Reasons(null!), () => Statement.WhyReasons(null!), () => Explanation.Of(null!),
+            },
+            act => Assert.Equal("dating", Assert.Throws<ArgumentNullException>(act).ParamName));
 }

@@ -111,4 +111,52 @@ public class StatementTest
         Reason aside = Statement.WhyReasons(Samples.Opinions((1900, 1910, 0.3), (1950, 1960, 0.97))).Single(r => r.Rule == "grounds.set-aside");
         Assert.Equal("the unsigned opinion for 1900–1910", aside["items"]);
     }
+
+    [Theory]
+    [InlineData("""{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.95 }""", "Not before 1940 and not after 1950. Very likely 1940–1950 (0.9).")]
+    [InlineData("""{ "notAfter": "1950", "confidence": 0.95 }""", "Not after 1950. Very likely 1950 or earlier (0.9).")]
+    [InlineData(
+        """{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.7 }""",
+        "Nothing firm bounds the date: what follows rests on usage alone. Nothing dates the piece at 0.9; likely 1940–1950 (0.66).")]
+    [InlineData(
+        """{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.5 }""",
+        "Nothing firm bounds the date: what follows rests on usage alone. Nothing here dates the piece at 0.66.")]
+    [InlineData(
+        """{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.95 }, { "notBefore": "1945", "notAfter": "1950", "confidence": 0.7 }""",
+        "Not before 1940 and not after 1950. Very likely 1940–1950 (0.9); likely 1945–1950 (0.66).")]
+    public void Of_OneOpinion_SaysWhatIsFirmAndWhatIsLikely(string windows, string said)
+        => Assert.Equal(said, Statement.Of(Samples.Of($$"""{ "id": "A", "opinions": [ { "windows": [ {{windows}} ] } ] }""")));
+
+    [Fact]
+    public void Of_EvidenceAfterTheDayOfTheOpinion_SaysSo()
+    {
+        // The windows of a patent of 2027 all lie after the opinion of 2026: 0.98.
+        PieceDating dating = PieceDating.Of(
+            new Piece("A", marks: [new PieceMark(patent: "US utility 1")]),
+            Samples.AsOf,
+            ReferenceSet.Empty.With(new ReferenceFile("a", "1", patents: [new PatentEntry("US utility 1", issued: EdtfDate.Parse("2027-01-05"))])));
+        Assert.Contains("The patent mark 1 lies after the day of the opinion (0.98).", Statement.Of(dating), StringComparison.Ordinal);
+    }
+
+    // Design: a disagreement is "said in the statement from mass 0.4", here 0.8 times the other's confidence.
+    [Theory]
+    [InlineData(0.5, true)]
+    [InlineData(0.49, false)]
+    public void Of_ADisagreement_IsSaidFromItsMass(double confidence, bool said)
+    {
+        PieceDating dating = Samples.Opinions((1900, 1910, 0.8), (1950, 1960, confidence));
+        Assert.Equal(said, Statement.Of(dating).Contains("do not fit", StringComparison.Ordinal));
+        Assert.Equal(said, Phrasing.ListingLine(dating).EndsWith("the evidence does not all fit", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Of_ManyDisagreements_SaysTheThreeWeightiest()
+    {
+        string said = Statement.Of(Samples.Opinions((1900, 1901, 0.85), (1910, 1911, 0.8), (1920, 1921, 0.7)));
+        Assert.Equal(3, said.Split("do not fit").Length - 1);
+        said = Statement.Of(Samples.Opinions((1900, 1901, 0.85), (1910, 1911, 0.8), (1920, 1921, 0.75), (1930, 1931, 0.7)));
+        Assert.Equal(3, said.Split("do not fit").Length - 1);
+        Assert.Contains("1900–1901 and the unsigned opinion for 1910–1911", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("1930–1931 do not fit (0.5", said, StringComparison.Ordinal);
+    }
 }

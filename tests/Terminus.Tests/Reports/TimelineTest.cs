@@ -84,4 +84,34 @@ public class TimelineTest
         Assert.NotNull(XElement.Parse(Timeline.ToSvg(dating)));
         Assert.NotNull(XElement.Parse(Timeline.ToSvg([dating, dating])));
     }
+
+    [Fact]
+    public void ToSvg_ADisagreement_SaysItsMassAndWhetherItIsAtFaceValue()
+    {
+        string[] face = Warnings(Samples.Opinions((1900, 1910, 0.8), (1950, 1960, 0.5)));
+        Assert.Equal(["does not fit 2 (0.4, at face value)", "does not fit 1 (0.4, at face value)"], face);
+        Assert.Contains(Warnings(Samples.Disputed), text => text.EndsWith(", in usage)", StringComparison.Ordinal));
+
+        static string[] Warnings(PieceDating dating)
+            => [.. XElement.Parse(Timeline.ToSvg(dating)).Descendants(Svg + "text").Where(t => t.Attribute("class")?.Value == "warn").Select(Shown)];
+    }
+
+    [Fact]
+    public void ToSvg_AnItemOfAPartThatIsNotOriginal_HasNoNumberAndIsLeftOut()
+    {
+        IEnumerable<string> texts = XElement.Parse(Timeline.ToSvg(Samples.Disputed)).Descendants(Svg + "text").Select(Shown);
+        Assert.Contains("–  The patent mark 2999999, left out", texts);
+        Assert.Contains("1  The feature tumbler back", texts);
+        Assert.Contains("Part: box", texts);
+    }
+
+    [Theory]
+    [InlineData(0, "0 pieces: 0 with evidence that disagrees, 0 without a date.")]
+    [InlineData(1, "1 piece: 0 with evidence that disagrees, 0 without a date.")]
+    [InlineData(5, "5 pieces: 2 with evidence that disagrees, 2 without a date.")]
+    public void Summary_OfAnInventory_CountsWhatDisagreesAndWhatHasNoDate(int count, string summary)
+        => Assert.Equal(summary, InventoryTimeline.Summary([.. Samples.All.Take(count)]));
+
+    /// <summary>What stands in the picture, without its tooltip.</summary>
+    private static string Shown(XElement text) => string.Concat(text.Nodes().OfType<XText>().Select(node => node.Value));
 }

@@ -248,4 +248,59 @@ public class SightingEstimateTest
         int turn = 2 * DayNumber.Of(1900, 1, 1);
         return DateWindow.OfDays(window.LastDay == 0 ? 0 : turn - window.LastDay, window.FirstDay == 0 ? 0 : turn - window.FirstDay);
     }
+
+    // The formulas by hand: three sightings fifty days apart; the point lies half the range, a range over n - 1, before the first.
+    [Fact]
+    public void Of_ThreeSightings_HasItsPointOneMeanGapBeforeTheFirst()
+    {
+        SightingEstimate estimate = SightingEstimate.Of(Examples.Days("1950-01-01", "1950-02-20", "1950-04-11"), SightingEnd.First, SightingMethod.Abrupt);
+        Assert.Equal(SightingEstimator.Range, estimate.Estimator);
+        Assert.Equal(DateWindow.On(Examples.Date("1950-01-01").PlusDays(-50)), estimate.Point);
+        Assert.Equal("0.27", Assert.Single(estimate.Reasons, r => r.Rule == "sightings.range")["years"]);
+    }
+
+    /// <summary>What is said of how an estimate came about.</summary>
+    public static TheoryData<Sighting[], SightingMethod, string[]> Told => new()
+    {
+        { Examples.Days("1950-01-01", "1950-02-20", "1950-04-11"), SightingMethod.Abrupt, ["sightings.sources", "sightings.even", "sightings.range"] },
+        { Examples.Years(1900, 1910, 1920), SightingMethod.Auto, ["sightings.sources", "sightings.windows", "sightings.auto-gradual", "sightings.gradual-gap"] },
+        {
+            Examples.Years([.. Enumerable.Range(1900, 30), 1950, 1960]), SightingMethod.Auto,
+            ["sightings.sources", "sightings.windows", "sightings.auto-abrupt", "sightings.uneven", "sightings.gap"]
+        },
+        {
+            [new(DateWindow.On(new(1950, 1, 1)), "a"), new(DateWindow.InYear(1952), "b")], SightingMethod.Gradual,
+            ["sightings.sources", "sightings.windows", "sightings.gradual-gap"]
+        },
+        { Examples.Days("1950-01-01", "1950-02-01", "1950-04-01", "1951-01-01", "1952-01-01"), SightingMethod.Linear, ["sightings.sources", "sightings.linear"] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Told))]
+    public void Of_AnEstimate_SaysHowItCameAbout(Sighting[] sightings, SightingMethod method, string[] rules)
+    {
+        SightingEstimate estimate = SightingEstimate.Of(sightings, SightingEnd.First, method);
+        Assert.Equal(rules, estimate.Reasons.Select(r => r.Rule));
+        Assert.Equal((DateText.Digits(sightings.Length), DateText.Digits(sightings.Length)), (estimate.Reasons[0]["given"], estimate.Reasons[0]["sources"]));
+        Assert.DoesNotContain(estimate.Reasons, r => r.Parameters.Any(p => p.Value.Length == 0));
+    }
+
+    [Fact]
+    public void Of_RefusedSightings_NameWhatIsWrong()
+    {
+        Assert.Equal("sightings.open-date(date=1955-01-01/.., source=a)", SightingEstimate.Of([OpenSince1955, .. Examples.Years(1960, 1970)], SightingEnd.First).Refusal!.ToString());
+        Assert.Equal("sightings.two-features(first=x, second=y)", SightingEstimate.Of([OfY, OfX], SightingEnd.First).Refusal!.ToString());
+        Assert.Equal(
+            "sightings.linear-few(sources=4, needed=5)", SightingEstimate.Of(Examples.Years(1955, 1956, 1957, 1958), SightingEnd.First, SightingMethod.Linear).Refusal!.ToString());
+        Assert.Equal(
+            "sightings.linear-level(sources=5, confidence=0.995)",
+            SightingEstimate.Of(Examples.Years(1955, 1956, 1957, 1958, 1959), SightingEnd.First, SightingMethod.Linear, 0.995).Refusal!.ToString());
+    }
+
+    [Fact]
+    public void ToString_OfASighting_IsItsDateSourceAndFeature()
+    {
+        Assert.Equal("1955-01-01/1955-12-31 a (x)", OfX.ToString());
+        Assert.Equal("1955-01-01/.. a", OpenSince1955.ToString());
+    }
 }

@@ -72,4 +72,29 @@ public class SightingSilenceTest
             Assert.True(p is null || (q >= 0 && q <= p && p <= 1));
         }
     }
+
+    [Fact]
+    public void Of_RefusedAndAnswered_SaysWhich()
+    {
+        Sighting[] sightings = Examples.Days("1950-01-01", "1951-01-01", "1952-01-01");
+        SightingSilence refused = SightingSilence.Of(sightings, SightingEnd.Last, new NodaTime.LocalDate(1952, 1, 1));
+        Assert.Equal((true, "sightings.no-silence(searched=1952-01-01)"), (refused.IsRefused, refused.Refusal!.ToString()));
+        Assert.False(SightingSilence.Of(sightings, SightingEnd.Last, new NodaTime.LocalDate(1953, 1, 1)).IsRefused);
+    }
+
+    // The rates need a range, and the falling one a sighting inside it.
+    [Fact]
+    public void Of_FewSightings_LeavesOutTheRatesThatNeedMore()
+    {
+        LocalDates(2, out SightingSilence two);
+        LocalDates(3, out SightingSilence three);
+        Assert.Equal((true, false, true), (two.AtConstantRate is not null, two.AtFallingRate is not null, two.ByLastGap is not null));
+        Assert.Equal((true, true, true), (three.AtConstantRate is not null, three.AtFallingRate is not null, three.ByLastGap is not null));
+        SightingSilence tied = SightingSilence.Of(Examples.Days("1950-01-01", "1950-01-01", "1950-01-01"), SightingEnd.Last, new NodaTime.LocalDate(1960, 1, 1));
+        Assert.Equal((null, null), (tied.AtConstantRate, tied.AtFallingRate));
+
+        static void LocalDates(int count, out SightingSilence silence)
+            => silence = SightingSilence.Of(
+                Examples.Days([.. new[] { "1950-01-01", "1951-01-01", "1952-01-01" }.Take(count)]), SightingEnd.Last, new NodaTime.LocalDate(1953, 1, 1));
+    }
 }
