@@ -31,7 +31,11 @@ internal sealed class DatingOptions
         (ReferenceSet reference, bool hasProblems) = layers.Read(parsed, console);
         var settings = new DatingSettings
         {
-            Confidence = parsed.GetValue(confidence), IsToday = day is null, AsOf = asOfDay, Reference = reference, HasProblems = hasProblems,
+            Confidence = parsed.GetValue(confidence),
+            IsToday = day is null,
+            AsOf = asOfDay,
+            Reference = reference,
+            HasProblems = hasProblems,
         };
         if (parsed.GetValue(assumptions) is { } assumptionsFile)
         {

@@ -20,8 +20,10 @@ internal sealed class SightingsInto(SightingEnd end, bool replaceFacts, Action<D
             int place = group.Key.Length == 0 && features.Count == 1 ? 0 : features.FindIndex(f => f.Id == group.Key);
             if (place < 0)
             {
+                string known = features.Count == 0 ? "none" : string.Join(", ", features.Select(f => f.Id));
                 report(new DocumentProblem(
-                    $"The file has no feature \"{group.Key}\"; it has {(features.Count == 0 ? "none" : string.Join(", ", features.Select(f => f.Id)))}.", "feature"));
+                    group.Key.Length == 0 ? $"Sightings name no feature, and the file has {known}." : $"The file has no feature \"{group.Key}\"; it has {known}.",
+                    "feature"));
                 continue;
             }
 

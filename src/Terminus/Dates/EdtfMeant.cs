@@ -31,7 +31,7 @@ internal static class EdtfMeant
     // "1930s"; of "1900s" nobody knows whether the decade or the century is meant.
     private static string? DecadeOf(string text)
         => text.Length == YearLength + 1 && IsNumber(text.Substring(0, YearLength)) && text[3] == '0' && text[4] == 's' && text[2] != '0'
-            ? text.Substring(0, YearLength - 1) + "X"
+            ? text.Remove(YearLength - 1) + "X"
             : null;
 
     // "1890-1900", "1890 – 1900", "1950-60".
@@ -51,7 +51,7 @@ internal static class EdtfMeant
         }
 
         bool isShort = last.Length < YearLength;
-        last = first.Substring(0, YearLength - last.Length) + last;
+        last = first.Remove(YearLength - last.Length) + last;
         int years = Year(last) - Year(first);
         return years > 0 && (!isShort || years <= LongestShortSpan) ? first + "/" + last : null;
     }

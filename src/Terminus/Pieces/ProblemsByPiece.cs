@@ -17,7 +17,7 @@ internal static class ProblemsByPiece
         {
             if (IndexOf(problem.Path, out int end) is { } index && index < own.Length)
             {
-                (own[index] ??= []).Add(problem.WithPath("$" + problem.Path.Substring(end)));
+                (own[index] ??= []).Add(problem.WithPath(problem.Path.Remove(1, end - 1)));
             }
             else
             {

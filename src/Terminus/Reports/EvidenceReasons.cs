@@ -34,6 +34,20 @@ internal static class EvidenceReasons
         }
     }
 
+    /// <summary>The source of the item, or null where its reasons in words name it already.</summary>
+    internal static string? UnsaidSource(Evidence evidence, IReadOnlyList<string> reasons)
+    {
+        for (int i = 0; i < reasons.Count; i++)
+        {
+            if (evidence.Source is null || reasons[i].AsSpan().Contains(evidence.Source.AsSpan(), StringComparison.Ordinal))
+            {
+                return null;
+            }
+        }
+
+        return evidence.Source;
+    }
+
     private static Reason? Absence(Evidence evidence)
     {
         for (int i = 0; i < evidence.Reasons.Count; i++)

@@ -138,7 +138,7 @@ public static class Explanation
                 Paragraph(text, "       ", WindowWords.Share(window.Confidence).PadRight(5) + WindowWords.Days(window.Window));
             }
 
-            if (evidence.Source is { } source && !reasons.Exists(r => r.Contains(source, StringComparison.Ordinal)))
+            if (EvidenceReasons.UnsaidSource(evidence, reasons) is { } source)
             {
                 Paragraph(text, "       ", "source: " + source, "         ");
             }

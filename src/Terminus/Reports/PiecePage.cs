@@ -76,7 +76,7 @@ internal static class PiecePage
             page.Element("li", WindowWords.Days(window.Window) + ", stated at " + WindowWords.Share(window.Confidence));
         }
 
-        AddLine(page, "Source: ", item.Source);
+        AddLine(page, "Source: ", EvidenceReasons.UnsaidSource(item, reasons));
         AddLine(page, "Reference: ", item.Entries.Count == 0 ? null : string.Join(", ", item.Entries));
         page.Close().Close().Line();
     }

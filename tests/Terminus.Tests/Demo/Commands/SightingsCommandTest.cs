@@ -58,6 +58,14 @@ public class SightingsCommandTest
         Assert.Equal(run.Output, DemoRun.WithFile(run.Output, clips, "sightings", "-", "--end", "last", "--into", "{file}").Output);
     }
 
+    [Fact]
+    public void Sightings_OfNoFeatureIntoAFileOfTwo_SaysThatTheyNameNone()
+    {
+        string two = Reference.Replace("[ {", "[ { \"id\": \"x.hook\", \"name\": \"hook\", \"basis\": \"trade\", \"source\": \"Invented.\" }, {", StringComparison.Ordinal);
+        DemoRun run = DemoRun.WithFile(two, "date,source\n1951,a\n", "sightings", "-", "--into", "{file}");
+        Assert.Equal((1, "feature: Sightings name no feature, and the file has x.hook, x.clip."), (run.Code, run.Errors.TrimEnd()));
+    }
+
     // The law and its day are made up.
     private static readonly string ByLaw = Reference.Replace(
         "\"basis\": \"trade\"", "\"introduced\": \"1932-10-01\", \"gone\": \"1966\", \"basis\": \"law\", \"endedBy\": \"event\"", StringComparison.Ordinal);
