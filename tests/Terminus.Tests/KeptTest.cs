@@ -55,14 +55,15 @@ public class KeptTest
     public void Get_NewAfterManyOthers_IsKeptToo()
     {
         var kept = new Kept<int, string>(8);
-        for (int i = 0; i < 100; i++)
+        for (int i = 1; i <= 100; i++)
         {
+            Get(kept, i);
             Assert.Same(Get(kept, i), Get(kept, i));
         }
 
-        Assert.Equal(100, made);
-        Get(kept, 0);
-        Assert.Equal(101, made);
+        Assert.Equal(200, made);
+        Get(kept, 1);
+        Assert.Equal(201, made);
     }
 
     [Fact]

@@ -37,6 +37,33 @@ public class WordingsTest
         Assert.True(wrong.Count == 0, string.Join("\n", wrong));
     }
 
+    [Theory]
+    [InlineData("number", "", " 123456")]
+    [InlineData("number!", "", " 123456")]
+    [InlineData("year", "", " 1958")]
+    [InlineData("karat", "14K ", "")]
+    [InlineData("karat", "1/20 12K ", "")]
+    public void Read_PhraseWithWhatItTakes_IsOneMark(string takes, string before, string behind)
+    {
+        var wrong = new List<string>();
+        foreach (string[] row in Wordings.Where(row => row[4] == takes))
+        {
+            foreach (string text in row[5].Split('|', StringSplitOptions.RemoveEmptyEntries).SelectMany(phrase => Texts(phrase.Split(' '), 0, "")))
+            {
+                string written = before + text + behind;
+                IReadOnlyList<Mark> marks = Inscription.Read(written).Marks;
+                if (!(before.Length > 0 && char.IsDigit(text[0])) && !Shadowed.Contains(text) && !(marks.Count == 1 && marks[0].Length == written.Length && behind == Taken(marks[0])))
+                {
+                    wrong.Add(row[0] + ": " + written + ": " + string.Join("; ", marks.Select(mark => mark + " " + mark.WordingId)));
+                }
+            }
+        }
+
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong));
+    }
+
+    private static string Taken(Mark mark) => string.Concat(new[] { mark.Number, mark.Date }.Select(part => part is null ? "" : " " + part));
+
     /// <summary>A phrase with and without each word that ends in a question mark.</summary>
     private static IEnumerable<string> Texts(string[] words, int next, string before)
     {

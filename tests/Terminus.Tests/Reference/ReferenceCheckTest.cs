@@ -96,14 +96,16 @@ public class ReferenceCheckTest
         ];
         Assert.Equal(
             ordered ? [] : [".common", ".fading", ".gone", ".fading", ".gone", ".gone", ".until", ".forms[1].until", ".addresses[0].until", ".until"],
-            files.SelectMany(file => ReferenceCheck.Run(file, ReferenceSet.Empty)).Select(f => f.Path));
-        Assert.All(files.SelectMany(file => ReferenceCheck.Run(file, ReferenceSet.Empty)), finding =>
+            OutOfOrder(files).Select(f => f.Path));
+        Assert.All(OutOfOrder(files), finding =>
         {
-            Assert.Equal("reference.order", finding.Rule);
             Assert.Equal((first, second), (finding.Reason["earlier"], finding.Reason["later"]));
             Assert.EndsWith("." + finding.Reason["second"], finding.Path, StringComparison.Ordinal);
         });
     }
+
+    private static IEnumerable<ReferenceFinding> OutOfOrder(ReferenceFile[] files)
+        => files.SelectMany(file => ReferenceCheck.Run(file, ReferenceSet.Empty)).Where(f => f.Rule == "reference.order");
 
     [Fact]
     public void Run_OrderBroken_NamesBothDates()
