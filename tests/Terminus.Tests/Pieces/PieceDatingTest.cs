@@ -122,4 +122,16 @@ public class PieceDatingTest
         Assert.True(dated.Interval!.IsAnyDate);
         Assert.Equal("Nothing here dates the piece at 0.66.", Statement.Of(dated));
     }
+
+    [Fact]
+    public void PartThatShowsEverything_HasTheDatingOfTheWhole()
+    {
+        PieceDating dated = InventedReference.Date("""{ "id": "A", "features": [ { "feature": "t.catch", "part": "pin" } ], "records": [ { "date": "1950" } ] }""");
+        Assert.Same(dated.Dating, Assert.Single(dated.Parts).Dating);
+        dated = InventedReference.Date("""
+            { "id": "A", "parts": [ { "part": "pin", "original": false } ], "features": [ { "feature": "t.catch", "part": "pin" } ] }
+            """);
+        Assert.NotSame(dated.Dating, Assert.Single(dated.Parts).Dating);
+        Assert.Empty(dated.Dating.Evidence);
+    }
 }
