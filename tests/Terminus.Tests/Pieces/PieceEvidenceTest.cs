@@ -284,6 +284,20 @@ public class PieceEvidenceTest
     }
 
     [Fact]
+    public void Opinions_WindowsThatAreNotNested_AreToldAndCut()
+    {
+        Piece piece = new("A", opinions:
+        [
+            new PieceOpinion([new PieceWindow(EdtfDate.Parse("1950"), EdtfDate.Parse("1960"), 0.9), new PieceWindow(EdtfDate.Parse("1955"), EdtfDate.Parse("1965"), 0.8)]),
+        ]);
+        DocumentProblem problem = Assert.Single(Problems(piece));
+        Assert.Equal(
+            ("$.opinions[0].windows", "The windows are not nested: each must lie in the one before it, with no higher confidence. Each was cut to the one before it."),
+            (problem.Path, problem.Message));
+        Assert.Equal(["1950-01-01/1960-12-31 (0.9)", "1955-01-01/1960-12-31 (0.8)"], Assert.Single(Items(piece)).StatedWindows().Select(w => w.ToString()));
+    }
+
+    [Fact]
     public void UnknownIds_OnlyTheFirstTwentyGetASuggestion()
     {
         IReadOnlyList<DocumentProblem> problems = Problems(new Piece("A", features: [.. Enumerable.Range(0, 22).Select(_ => new PieceFeature("t.hoook"))]));
