@@ -45,12 +45,8 @@ internal static class EvidenceName
     // An item that stands for two answers to one question rests on the entries of both.
     private static string FeatureNames(IReadOnlyList<string> entries, string given, ReferenceSet reference)
     {
-        if (entries.Count <= 1)
-        {
-            return NameOf(entries.Count == 0 ? given : entries[0], reference) is { Length: > 0 } name ? name : given;
-        }
-
-        string names = string.Join(" or ", entries.Select(id => NameOf(id, reference)).OfType<string>());
+        IEnumerable<string> ids = entries.Count == 0 ? [given] : entries;
+        string names = string.Join(" or ", ids.Select(id => NameOf(id, reference)).OfType<string>());
         return names.Length == 0 ? given : names;
     }
 

@@ -102,7 +102,7 @@ internal static class OneCause
             answers.TrueForAll(a => a.EndedByLaw),
             first.Part,
             string.Join("; ", answers.Select(a => a.Source).OfType<string>().Distinct(StringComparer.Ordinal)));
-        return Standing(both, members, item => new Reason("pieces.two-answers", "what", EvidenceName.Thing(item, reference)), all: true);
+        return Standing(both, members, item => new Reason("pieces.two-answers", "what", EvidenceName.Thing(item, reference)));
     }
 
     private static EvidenceDate? Widest(List<FeatureSeen> answers, Func<FeatureSeen, EvidenceDate?> dateOf, bool earliest)
@@ -136,10 +136,10 @@ internal static class OneCause
     }
 
     /// <summary>The item that stands for several, with a reason for each of the others and the entries of all.</summary>
-    private static Evidence Standing(Evidence standing, List<Evidence> members, Func<Evidence, Reason> reasonOf, bool all = false)
+    private static Evidence Standing(Evidence standing, List<Evidence> members, Func<Evidence, Reason> reasonOf)
         => standing with
         {
             Entries = ValueList.Of(standing.Entries.Concat(members.SelectMany(m => m.Entries)).Distinct(StringComparer.Ordinal)),
-            Reasons = ValueList.Of(standing.Reasons.Concat(members.Where(m => all || !ReferenceEquals(m, standing)).Select(reasonOf)).Distinct()),
+            Reasons = ValueList.Of(standing.Reasons.Concat(members.Where(m => !ReferenceEquals(m, standing)).Select(reasonOf)).Distinct()),
         };
 }

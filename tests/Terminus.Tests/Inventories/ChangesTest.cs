@@ -1,3 +1,4 @@
+using System.Text.Json;
 using FsCheck.Xunit;
 
 namespace Terminus.Tests.Inventories;
@@ -143,6 +144,55 @@ public class ChangesTest
     [Fact]
     public void Text_NoResults_SaysThatThereIsNone()
         => Assert.Contains("before: no result\nafter:  no result", string.Concat(ChangesText.Of([])), StringComparison.Ordinal);
+
+    [Fact]
+    public void Text_PiecesOfOneRunAlone_SaysOfWhich()
+    {
+        string text = string.Concat(ChangesText.Of(Changes.Between(Records(Old).Take(1), Records(Old).Skip(1).Take(1))));
+        Assert.StartsWith("A: only before\nB: only after\n", text, StringComparison.Ordinal);
+        Assert.Contains("0 compared, 0 moved, 1 only before, 1 only after.", text, StringComparison.Ordinal);
+        JsonElement changes = JsonDocument.Parse(ChangesDocument.ToJson(Changes.Between(Records(Old).Take(1), Records(Old).Skip(1).Take(1)))).RootElement.GetProperty("changes");
+        Assert.Equal(
+            [("A", JsonValueKind.Object, JsonValueKind.Null), ("B", JsonValueKind.Null, JsonValueKind.Object)],
+            changes.EnumerateArray().Select(c => (c.GetProperty("id").GetString()!, c.GetProperty("before").ValueKind, c.GetProperty("after").ValueKind)));
+    }
+
+    /// <summary>What may have moved a piece though no entry did: the terms of the opinion, or its day.</summary>
+    [Theory]
+    [InlineData(0.5, 0, "note      the assumptions or the level differ, and may have moved it with no entry changed", true, false)]
+    [InlineData(0.9, -60, "note      the day of the opinion differs, and may have moved it", false, true)]
+    public void Text_OtherTermsOrOtherDay_AreNoted(double confidence, int years, string note, bool otherTerms, bool otherDay)
+    {
+        // At a level of 0.5 the opinion sets the answer and at 0.9 it does not; in 1966 it ends with the day of the opinion.
+        Piece piece = Box[0] with { Opinions = [new([new(EdtfDate.Parse("1940"), EdtfDate.Parse("1980"), 0.7)], "an invented dealer")] };
+        ChangesPiece change = Changes.Between(
+            [PieceDating.Of(piece, AsOf, Old)], [PieceDating.Of(piece, AsOf.PlusYears(years), Old, confidence: confidence)]).Single();
+        Assert.True(change.HasMoved);
+        Assert.Equal((otherTerms, otherDay), (change.OtherTerms, change.OtherDay));
+        Assert.Contains(note, string.Concat(ChangesText.Of([change])).ReplaceLineEndings(" ").Replace("             ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        string json = ChangesDocument.ToJson([change]);
+        Assert.Equal(otherTerms, json.Contains("\"otherTerms\": true", StringComparison.Ordinal));
+        Assert.Equal(otherDay, json.Contains("\"otherDay\": true", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Text_RunsOfSeveralTerms_NamesEach()
+    {
+        ChangesPiece[] changes = [.. Changes.Between([.. Records(Old).Take(1), .. Records(New).Skip(1).Take(1)], Records(Old).Take(2))];
+        string text = string.Concat(ChangesText.Of(changes)).ReplaceLineEndings(" ");
+        Assert.Contains("; or ", text[text.IndexOf("before: ", StringComparison.Ordinal)..text.IndexOf("after:  ", StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.DoesNotContain("; or ", text[text.IndexOf("after:  ", StringComparison.Ordinal)..], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ReadAll_WhatIsNoJson_NamesItsLineAndColumn()
+    {
+        DocumentProblem only = Assert.Single(Assert.Single(ChangesRecord.ReadAll(new StringReader("[\n{ \"id\": \"A\" },\n  x ]"), null)).Problems);
+        Assert.Equal((3, 3), (only.Line, only.Column));
+        DocumentResult<ChangesRecord>[] lines = [.. ChangesRecord.ReadAll(new StringReader("{\"id\":\"A\",\"interval\":null}\n\n  x"), null)];
+        Assert.Equal((3, 3), (lines[1].Problems[0].Line, lines[1].Problems[0].Column));
+        Assert.Equal("$[1]", ChangesRecord.ReadAll(new StringReader("[ {\"id\":\"A\",\"interval\":null}, 7 ]"), null).Last().Problems[0].Path);
+    }
 
     [Theory]
     [InlineData("{ \"id\": ", "This is no JSON.")]

@@ -61,6 +61,15 @@ public class KeptEvidenceTest
         Assert.NotSame(Kept.Stamp(letter, null, InventedReference.Set), Kept.Stamp(letter, null, InventedReference.Set));
     }
 
+    [Theory]
+    [InlineData(80, true)]
+    [InlineData(81, false)]
+    public void Stamp_UpToEightyCharacters_IsKept(int length, bool kept)
+    {
+        StampEvidence[] asked = [.. Enumerable.Range(0, 4).Select(_ => Kept.Stamp(new string('B', length), null, InventedReference.Set))];
+        Assert.Equal(kept, ReferenceEquals(asked[2], asked[3]));
+    }
+
     [Property]
     public void WhatIsKeptChangesNoAnswer(Piece piece)
     {

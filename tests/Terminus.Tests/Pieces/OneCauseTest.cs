@@ -249,6 +249,25 @@ public class OneCauseTest
         Assert.Equal(2, Merge(Feature("t.snap"), first, second).Count);
     }
 
+    [Fact]
+    public void SeveralCausesOfSeveralItems_EachIsOneItemWithAReasonForEachOfTheOthers()
+    {
+        IReadOnlyList<Evidence> merged = Merge(
+            Feature("t.snap", "pin"), Feature("t.until1954", "pin"), Feature("t.snap", "box"), Feature("t.until1954", "box"), Feature("t.snap", "lid"), Feature("t.until1954", "lid"));
+        Assert.Equal(["t.snap", "t.until1954"], merged.Select(i => ((FeatureSeen)i).Feature));
+        Assert.All(merged, item => Assert.Equal(["box", "lid"], item.Reasons.Select(r => r["part"])));
+    }
+
+    // What two items come to is kept; a third must not be taken for part of that.
+    [Fact]
+    public void TwoItemsWithAThird_AreMergedAnewForEachThird()
+    {
+        (Evidence one, Evidence two) = (Feature("t.snap", "pin"), Feature("t.snap", "box"));
+        Assert.Equal(["box"], Assert.Single(Merge(one, two)).Reasons.Select(r => r["part"]));
+        Assert.Equal(["box", "lid"], Assert.Single(Merge(one, two, Feature("t.snap", "lid"))).Reasons.Select(r => r["part"]));
+        Assert.Equal(["box", "rim"], Assert.Single(Merge(one, two, Feature("t.snap", "rim"))).Reasons.Select(r => r["part"]));
+    }
+
     private static EvidenceDate Day(string edtf) => EvidenceDate.Parse(edtf);
 
     private static PatentIssued Issued(string edtf, string? part = null, string? entry = null)

@@ -122,4 +122,70 @@ public class PieceDatingTest
         Assert.True(dated.Interval!.IsAnyDate);
         Assert.Equal("Nothing here dates the piece at 0.66.", Statement.Of(dated));
     }
+
+    [Fact]
+    public void PartThatShowsEverything_HasTheDatingOfTheWhole()
+    {
+        PieceDating dated = InventedReference.Date("""{ "id": "A", "features": [ { "feature": "t.catch", "part": "pin" } ], "records": [ { "date": "1950" } ] }""");
+        Assert.Same(dated.Dating, Assert.Single(dated.Parts).Dating);
+        dated = InventedReference.Date("""
+            { "id": "A", "parts": [ { "part": "pin", "original": false } ], "features": [ { "feature": "t.catch", "part": "pin" } ] }
+            """);
+        Assert.NotSame(dated.Dating, Assert.Single(dated.Parts).Dating);
+        Assert.Empty(dated.Dating.Evidence);
+    }
+
+    // The limits of docs/limits.md: 1,024 observations are looked at, 256 items combined.
+    [Theory]
+    [InlineData(256)]
+    [InlineData(257, "The piece has 257 items of evidence; the first 256 were combined.")]
+    [InlineData(1024, "The piece has 1024 items of evidence; the first 256 were combined.")]
+    [InlineData(
+        1025, "The piece has 1025 items of evidence; the first 1024 were looked at.", "The piece has 1024 items of evidence; the first 256 were combined.")]
+    public void MoreItemsThanAreTaken_AreToldAndTheFirstAreDated(int count, params string[] problems)
+    {
+        var piece = new Piece("A", opinions: Enumerable.Range(0, count).Select(i => new PieceOpinion([new PieceWindow(EdtfDate.Parse("1950"), null, 0.01)], "witness " + i)));
+        PieceDating dated = PieceDating.Of(piece, InventedReference.Today, InventedReference.Set);
+        Assert.Equal(problems, dated.Problems.Select(p => p.Message));
+        Assert.Equal(Enumerable.Range(0, 256).Select(i => "witness " + i), dated.Dating.Evidence.Select(e => ((Opinion)e).By));
+    }
+
+    [Theory]
+    [InlineData(256)]
+    [InlineData(257, "The piece has 257 parts with evidence; the first 256 were dated.", "The piece has 257 items of evidence; the first 256 were combined.")]
+    public void MorePartsThanAreDated_AreTold(int count, params string[] problems)
+    {
+        var piece = new Piece("A", records: Enumerable.Range(0, count).Select(i => new PieceRecord(EdtfDate.Parse("1950"), part: "part " + i)));
+        PieceDating dated = PieceDating.Of(piece, InventedReference.Today, InventedReference.Set);
+        Assert.Equal(problems, dated.Problems.Select(p => p.Message));
+        Assert.Equal(Enumerable.Range(0, 256).Select(i => "part " + i), dated.Parts.Select(p => p.Part));
+    }
+
+    [Theory]
+    [InlineData("", "\"Which catch?\" has two answers: \"t.hook\" and \"t.catch\". They exclude each other, so the item is as wide as both.")]
+    [InlineData(", \"part\": \"pin\"", "\"Which catch?\" has two answers for the pin: \"t.hook\" and \"t.catch\". They exclude each other, so the item is as wide as both.")]
+    public void TwoAnswersToOneQuestion_AreToldWithTheQuestion(string part, string message)
+    {
+        PieceDating dated = InventedReference.Date($$"""{ "id": "A", "features": [ { "feature": "t.hook"{{part}} }, { "feature": "t.catch"{{part}} } ] }""");
+        DocumentProblem problem = Assert.Single(dated.Problems);
+        Assert.Equal(("$.features", message), (problem.Path, problem.Message));
+    }
+
+    [Fact]
+    public void Answers_AskedForAgain_AreTheSame()
+    {
+        PieceDating dated = InventedReference.Date("""{ "id": "A", "stated": "1955", "features": [ { "feature": "t.catch" } ] }""");
+        Assert.NotNull(dated.Stated);
+        Assert.Same(dated.Stated, dated.Stated);
+        Assert.Same(dated.OverHundredYears, dated.OverHundredYears);
+    }
+
+    [Fact]
+    public void Of_NothingRead_IsNothingAndNullThrows()
+    {
+        Assert.Null(PieceDating.Of(Piece.Read("7"), InventedReference.Today));
+        Assert.Equal("piece", Assert.Throws<ArgumentNullException>(() => PieceDating.Of((Piece)null!, InventedReference.Today)).ParamName);
+        Assert.Equal("read", Assert.Throws<ArgumentNullException>(() => PieceDating.Of((DocumentResult<Piece>)null!, InventedReference.Today)).ParamName);
+        Assert.Equal(0d, Assert.Throws<ArgumentOutOfRangeException>(() => PieceDating.Of(new Piece("A"), InventedReference.Today, confidence: 0)).ActualValue);
+    }
 }

@@ -245,6 +245,58 @@ public class PieceEvidenceTest
             ("$.opinions[0].windows[1]", "The window starts 1960-01-01, after its end 1950-12-31; it is left out."), (problem.Path, problem.Message));
     }
 
+    // Design: "A feature that a patent introduced counts from the filing year where that is known".
+    [Theory]
+    [InlineData("1936", EvidenceBasis.Patent, "1934-01-01/1934-12-31", "US utility 2")]
+    [InlineData(null, EvidenceBasis.Patent, "1934-01-01/1934-12-31", "US utility 2")]
+    [InlineData("1930", EvidenceBasis.Patent, "1930-01-01/1930-12-31", null)]
+    [InlineData("1934-02-06", EvidenceBasis.Patent, "1934-02-06", null)]
+    [InlineData("1934-02-07", EvidenceBasis.Patent, "1934-01-01/1934-12-31", "US utility 2")]
+    [InlineData("1936", EvidenceBasis.Trade, "1936-01-01/1936-12-31", null)]
+    public void Features_OfPatents_CountFromTheYearOfTheFirstFiling(string? introduced, EvidenceBasis basis, string from, string? patent)
+    {
+        ReferenceSet reference = ReferenceSet.Empty.With(new ReferenceFile(
+            "a",
+            "1",
+            [
+                new FeatureEntry(
+                    "f", "hook", introduced: introduced is null ? null : EdtfDate.Parse(introduced), basis: basis,
+                    patents: ["US utility 1", "US utility 2", "US utility 3", "US utility 4", "US utility 5"]),
+            ],
+            patents:
+            [
+                new PatentEntry("US utility 1", filed: EdtfDate.Parse("1935-01-08")), new PatentEntry("US utility 2", filed: EdtfDate.Parse("1934-02-06")),
+                new PatentEntry("US utility 3"), new PatentEntry("US utility 4", filed: EdtfDate.Parse("../1950")),
+            ]));
+        FeatureSeen seen = Assert.IsType<FeatureSeen>(Assert.Single(PieceEvidence.Of(new Piece("A", features: [new PieceFeature("f")]), reference, Assumptions.House).Items));
+        Assert.Equal(from, seen.Introduced!.ToString());
+        Assert.Equal(
+            patent is null ? [] : [("pieces.from-filing-year", patent, "1934")], seen.Reasons.Select(r => (r.Rule, r["patent"]!, r["year"]!)));
+    }
+
+    [Fact]
+    public void Features_Absent_NameWhatWasLookedFor()
+    {
+        FeatureSeen absent = Assert.IsType<FeatureSeen>(Assert.Single(Items(new Piece("A", features: [new PieceFeature("t.snap", "pin", absent: true)]))));
+        Assert.Equal("pieces.feature-absent(feature=snap)", Assert.Single(absent.Reasons).ToString());
+        Assert.Equal(("pin", "Invented."), (absent.Part, absent.Source));
+        Assert.Equal(["t.snap"], absent.Entries);
+    }
+
+    [Fact]
+    public void Opinions_WindowsThatAreNotNested_AreToldAndCut()
+    {
+        Piece piece = new("A", opinions:
+        [
+            new PieceOpinion([new PieceWindow(EdtfDate.Parse("1950"), EdtfDate.Parse("1960"), 0.9), new PieceWindow(EdtfDate.Parse("1955"), EdtfDate.Parse("1965"), 0.8)]),
+        ]);
+        DocumentProblem problem = Assert.Single(Problems(piece));
+        Assert.Equal(
+            ("$.opinions[0].windows", "The windows are not nested: each must lie in the one before it, with no higher confidence. Each was cut to the one before it."),
+            (problem.Path, problem.Message));
+        Assert.Equal(["1950-01-01/1960-12-31 (0.9)", "1955-01-01/1960-12-31 (0.8)"], Assert.Single(Items(piece)).StatedWindows().Select(w => w.ToString()));
+    }
+
     [Fact]
     public void UnknownIds_OnlyTheFirstTwentyGetASuggestion()
     {

@@ -7,6 +7,10 @@ public class BuiltInReferenceTest
     [Fact]
     public void Documents_AreSoundAndOneLayer()
     {
+        string[] names = [.. BuiltInReference.Documents().Select(d => d.Name)];
+        Assert.Contains("reference/patents.json", names);
+        Assert.Equal(names.Order(StringComparer.Ordinal), names);
+        Assert.Equal(BuiltIn.Features, BuiltInReference.Load().Features);
         Assert.All(BuiltInReference.Documents(), d =>
         {
             DocumentResult<ReferenceFile> read = ReferenceFile.Read(d.Utf8, d.Name);

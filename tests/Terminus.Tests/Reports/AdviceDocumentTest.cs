@@ -26,6 +26,13 @@ public class AdviceDocumentTest
             Assert.Equal(expected, first.GetProperty(name).GetProperty("expected").GetDouble(), 1e-9);
         }
 
+        Assert.Equal(Advice.Entropy, json.GetProperty("entropy").GetDouble(), 1e-9);
+        foreach ((NextAnswer answer, JsonElement written) in Advice.All[0].Answers.Zip(first.GetProperty("answers").EnumerateArray()))
+        {
+            Assert.Equal(answer.IntervalMove.StartDays, Days(written, "startMoves"));
+            Assert.Equal(answer.IntervalMove.EndDays, Days(written, "endMoves"));
+        }
+
         Assert.Equal(Advice.All[0].Answers.Select(a => a.Id), first.GetProperty("answers").EnumerateArray().Select(a => a.GetProperty("answer").GetString()));
         Assert.Equal(Advice.Notes.Select(n => n.Rule), json.GetProperty("notes").EnumerateArray().Select(n => n.GetProperty("rule").GetString()));
         Assert.Equal((Advice.Best.Count, 1), (json.GetProperty("best").GetInt32(), json.GetProperty("format").GetInt32()));
@@ -43,4 +50,14 @@ public class AdviceDocumentTest
         Assert.DoesNotContain("Which catch holds the pin?", text, StringComparison.Ordinal);
         Assert.All(text.Split('\n'), line => Assert.True(line.Length <= 100, line));
     }
+
+    [Fact]
+    public void Null_ThrowsWithTheName()
+    {
+        Assert.Equal("advice", Assert.Throws<ArgumentNullException>(() => AdviceDocument.ToJson(null!)).ParamName);
+        Assert.Equal("advice", Assert.Throws<ArgumentNullException>(() => AdviceText.Of(null!)).ParamName);
+    }
+
+    private static int? Days(JsonElement answer, string member)
+        => answer.GetProperty("interval").GetProperty(member) is { ValueKind: JsonValueKind.Number } days ? days.GetInt32() : null;
 }
