@@ -15,8 +15,7 @@ internal static class Accuracy
     {
         var data = new CombinationCase(size);
         var engine = new Combination(data.Days, data.AsOfDay);
-        engine.TryShortest(CombinationBenchmarks.Level, int.MinValue, int.MaxValue, out BelievedWindow found);
-        (int low, int high) = (found.Low, found.High);
+        engine.TryShortest(CombinationBenchmarks.Level, int.MinValue, int.MaxValue, out int low, out int high);
         double exact = Exact(data, low, high);
         string items = size + " items";
         yield return new Figure("exact belief", items, exact, "");

@@ -24,8 +24,8 @@ public class EnumerationBenchmarks
 
     [Benchmark(Baseline = true)]
     public int DayNumbers()
-        => new Combination(data.Days, data.AsOfDay).TryShortest(CombinationBenchmarks.Level, int.MinValue, int.MaxValue, out BelievedWindow found)
-            ? found.High - found.Low
+        => new Combination(data.Days, data.AsOfDay).TryShortest(CombinationBenchmarks.Level, int.MinValue, int.MaxValue, out int low, out int high)
+            ? high - low
             : 0;
 
     [Benchmark]

@@ -89,21 +89,17 @@ internal sealed class Combination
     /// The shortest window between two bounds whose belief reaches a level. Ties go to the earlier start; a window open at the start is
     /// taken only where no bounded one reaches, and then the earliest end wins.
     /// </summary>
-    /// <param name="level">The level.</param>
-    /// <param name="lowest">The first day that the window may have; the least integer where it may be open.</param>
-    /// <param name="highest">The last day that it may have.</param>
-    /// <param name="found">The window.</param>
-    internal bool TryShortest(double level, int lowest, int highest, out BelievedWindow found)
+    internal bool TryShortest(double level, int lowest, int highest, out int low, out int high)
     {
-        found = default;
+        (low, high) = (int.MinValue, int.MaxValue);
         double needed = (level - Tolerance) * Total;
         highest = Math.Min(highest, asOf);
         return !IsContradiction
-            && (TryShortestBounded(needed, lowest, highest, ref found)
-                || (lowest == int.MinValue && TryEarliestEnd(needed, highest, ref found)));
+            && (TryShortestBounded(needed, lowest, highest, ref low, ref high)
+                || (lowest == int.MinValue && TryEarliestEnd(needed, highest, ref high)));
     }
 
-    private bool TryShortestBounded(double needed, int lowest, int highest, ref BelievedWindow found)
+    private bool TryShortestBounded(double needed, int lowest, int highest, ref int low, ref int high)
     {
         int count = items.Items;
         Span<double> products = count <= OnStack ? stackalloc double[2 * count] : new double[2 * count];
@@ -116,8 +112,7 @@ internal sealed class Combination
             int x = ends.Day(start);
             if (x >= lowest)
             {
-                double mass;
-                while ((mass = y < x ? double.MinValue : ended - masses[start] + (y == asOf ? 0 : tree.Value)) < needed)
+                while (y < x || ended - masses[start] + (y == asOf ? 0 : tree.Value) < needed)
                 {
                     int next = end < ends.Count ? ends.Day(end) : asOf;
                     if (y == asOf || next > highest)
@@ -135,7 +130,7 @@ internal sealed class Combination
 
                 if ((long)y - x < shortest)
                 {
-                    (shortest, found) = ((long)y - x, new BelievedWindow(x, y, Unit(mass / Total)));
+                    (shortest, low, high) = ((long)y - x, x, y);
                 }
             }
 
@@ -148,7 +143,7 @@ internal sealed class Combination
         return shortest != long.MaxValue;
     }
 
-    private bool TryEarliestEnd(double needed, int highest, ref BelievedWindow found)
+    private bool TryEarliestEnd(double needed, int highest, ref int high)
     {
         int end = ends.Starts;
         while (end < ends.Count && ends.Day(end) <= highest && masses[end] < needed)
@@ -156,8 +151,7 @@ internal sealed class Combination
             end++;
         }
 
-        int high = end < ends.Count ? ends.Day(end) : asOf;
-        found = new BelievedWindow(int.MinValue, high, Unit(EndedBy(high) / Total));
+        high = end < ends.Count ? ends.Day(end) : asOf;
         return high <= highest;
     }
 

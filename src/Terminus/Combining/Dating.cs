@@ -182,14 +182,14 @@ public sealed class Dating
 
     private DatedInterval? Shortest(double confidence, int lowest, int highest)
     {
-        if (lowest > highest || !combination.TryShortest(confidence, lowest, highest, out BelievedWindow found))
+        if (lowest > highest || !combination.TryShortest(confidence, lowest, highest, out int from, out int to))
         {
             return null;
         }
 
-        bool inside = low <= high && found.Low >= low && found.High <= high;
+        bool inside = low <= high && from >= low && to <= high;
         return new DatedInterval(
-            confidence, DateWindow.OfBounds(found.Low, found.High), asOf, found.Belief, combination.Plausibility(found.Low, found.High), inside);
+            confidence, DateWindow.OfBounds(from, to), asOf, combination.Belief(from, to), combination.Plausibility(from, to), inside);
     }
 
     // Each answer holds up to the belief it reaches; the next one is that of a level just above.

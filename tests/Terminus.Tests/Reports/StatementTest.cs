@@ -114,7 +114,7 @@ public class StatementTest
 
     [Theory]
     [InlineData("""{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.95 }""", "Not before 1940 and not after 1950. Very likely 1940–1950 (0.9).")]
-    [InlineData("""{ "notAfter": "1950", "confidence": 0.95 }""", "Not after 1950. Very likely 1950 or earlier (0.9).")]
+    [InlineData("""{ "notAfter": "1950", "confidence": 0.95 }""", "Not after 1950. No earliest date at 0.9.")]
     [InlineData(
         """{ "notBefore": "1940", "notAfter": "1950", "confidence": 0.7 }""",
         "Nothing firm bounds the date: what follows rests on usage alone. Nothing dates the piece at 0.9; likely 1940–1950 (0.66).")]
