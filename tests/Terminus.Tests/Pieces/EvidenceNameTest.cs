@@ -12,9 +12,13 @@ public class EvidenceNameTest
     public void Thing_ARightWithoutANumber_IsSpeltOut(string? office, string? right, string name)
         => Assert.Equal(name, EvidenceName.Thing(new PatentIssued(EvidenceDate.InYear(1961), office, right), ReferenceSet.BuiltIn));
 
-    [Fact]
-    public void Thing_ANumberedRight_IsItsNumber()
-        => Assert.Equal("US utility 2999999", EvidenceName.Thing(new PatentIssued(EvidenceDate.InYear(1961), "US", "utility", "2999999"), ReferenceSet.BuiltIn));
+    [Theory]
+    [InlineData("US", "utility", "US utility patent 2999999")]
+    [InlineData("GB", "patent", "GB patent 2999999")]
+    [InlineData("GB", "registered-design", "GB registered design 2999999")]
+    [InlineData("US", null, "US 2999999")]
+    public void Thing_ANumberedRight_IsItsOfficeRightAndNumber(string office, string? right, string name)
+        => Assert.Equal(name, EvidenceName.Thing(new PatentIssued(EvidenceDate.InYear(1961), office, right, "2999999"), ReferenceSet.BuiltIn));
 
     [Theory]
     [InlineData("mk.made_in_usa", "MADE IN U.S.A.")]

@@ -43,6 +43,8 @@ public class NumberPatternTest
     [InlineData("")]
     [InlineData("patent")]
     [InlineData("12/3/1894")]
+    [InlineData("-5")]
+    [InlineData(" - 5")]
     [InlineData("1234567890")]
     [InlineData("12 and 13")]
     public void TryRead_NotOneNumber_IsRefused(string text) => Assert.False(NumberText.TryRead(text, out _));
