@@ -30,6 +30,9 @@ internal sealed class RawFigures
     /// <summary>The value of a figure, or not a number where it was not measured.</summary>
     internal double this[string what, string of = ""] => values.GetValueOrDefault(what + "|" + of, double.NaN);
 
+    /// <summary>What a pass over the gathered inscriptions took, for one of them.</summary>
+    internal double Inscription(string figure) => this["InscriptionBenchmarks." + figure] / this["texts", "gathered"];
+
     private static IEnumerable<Figure> Benchmark(JsonElement benchmark)
     {
         string method = benchmark.GetProperty("Type").GetString() + "." + benchmark.GetProperty("Method").GetString();

@@ -7,7 +7,16 @@ internal sealed class Tables(RawFigures raw, string folder)
 {
     private static readonly string[] Sizes = ["2", "8", "32", "256"];
     private static readonly double[] Spans = [1e6, 1e7, 1e8, 1e9];
-    private static readonly string[] Ways = ["library on one thread", "database on one thread", "database on two threads"];
+    private static readonly string[] Databases = ["library on one thread", "database on one thread", "database on two threads"];
+
+    private static readonly (string Name, string Method, string? Alike)[] Ways =
+    [
+        ("twenty expressions for these texts, generated", "RegularExpressions", "twenty expressions"),
+        ("the same, compiled at run time", "CompiledExpressions", "twenty expressions"),
+        ("expressions of the whole vocabulary, compiled at run time", "VocabularyExpressions", "the vocabulary"),
+        ("the reader: kinds, numbers, dates", "Kinds", null),
+        ("the reader: the same with offices, windows, reasons and other readings", "Reader", null),
+    ];
 
     /// <summary>The table that stands under a name, or null where there is none.</summary>
     internal IEnumerable<string>? Named(string name) => name switch
@@ -19,7 +28,7 @@ internal sealed class Tables(RawFigures raw, string folder)
         "accuracy" => Table(
             "items|exact belief|engine|second differences|draws|grid, 327 years|grid, 654 years|window, days|grid's window, 327 years|654 years",
             Sizes.Select(Accuracy)),
-        "inscriptions" => Table("an inscription|time|bytes", Inscriptions()),
+        "inscriptions" => Table("an inscription|time|bytes|read as the reader does: gathered|invented", Ways.Select(Inscription)),
         "collections" => Table("pieces|floor|one worker|two workers|floor, a piece|one worker, a piece|ratio", Collection.Sizes.Select(Collections)),
         "steps" => Lines("steps.md"),
         "database" => Table("a million pieces|fastest|a piece", Database()),
@@ -75,20 +84,15 @@ internal sealed class Tables(RawFigures raw, string folder)
             FigureText.Whole(raw["day grid of 654 years, window", of]));
     }
 
-    private IEnumerable<string> Inscriptions()
-    {
-        double texts = raw["texts", "inscriptions"];
-        yield return Row(
-            "regular expressions: kinds, numbers, dates",
-            FigureText.Time(raw["InscriptionBenchmarks.RegularExpressions"] / texts),
-            FigureText.Whole(raw["InscriptionBenchmarks.RegularExpressions, bytes"] / texts));
-        yield return Row(
-            "the reader: the same with offices, windows, reasons and other readings",
-            FigureText.Time(raw["InscriptionBenchmarks.Reader"] / texts),
-            FigureText.Whole(raw["InscriptionBenchmarks.Reader, bytes"] / texts));
-        string alike = FigureText.Whole(raw["texts read alike", "inscriptions"]);
-        yield return Row($"texts that both read alike: {alike} of {FigureText.Whole(texts)}", "", "");
-    }
+    private string Inscription((string Name, string Method, string? Alike) way) => Row(
+        way.Name,
+        FigureText.Time(raw.Inscription(way.Method)),
+        FigureText.Whole(raw.Inscription(way.Method + ", bytes")),
+        Alike(way.Alike, "gathered"),
+        Alike(way.Alike, "invented"));
+
+    private string Alike(string? way, string texts) => way is null ? FigureText.NotMeasured
+        : FigureText.Whole(raw["texts read alike by " + way, texts]) + " of " + FigureText.Whole(raw["texts", texts]);
 
     private string Collections(string pieces)
     {
@@ -106,7 +110,7 @@ internal sealed class Tables(RawFigures raw, string folder)
     }
 
     private IEnumerable<string> Database()
-        => Ways.Select(way => (Way: way, Seconds: raw[way + ", fastest", Collection.Million]))
+        => Databases.Select(way => (Way: way, Seconds: raw[way + ", fastest", Collection.Million]))
             .Select(r => Row(r.Way, FigureText.Seconds(r.Seconds), FigureText.Seconds(r.Seconds / 1e6)));
 
     private string Machines(double pieces) => Row(

@@ -8,6 +8,31 @@ namespace Terminus.Benchmarks.Marks;
 /// </summary>
 internal static partial class InscriptionPatterns
 {
+    /// <summary>The kinds and expressions in the order in which they are tried.</summary>
+    internal static (MarkKind Kind, Regex Expression)[] All { get; } =
+    [
+        (MarkKind.RegistryDiamond, RegistryDiamond),
+        (MarkKind.TradeMark, RegisteredTradeMark),
+        (MarkKind.TradeMark, TradeMarkWord),
+        (MarkKind.Copyright, Copyright),
+        (MarkKind.DesignPending, DesignPending),
+        (MarkKind.Pending, Pending),
+        (MarkKind.UtilityModel, UtilityModel),
+        (MarkKind.RegisteredDesign, RegisteredDesign),
+        (MarkKind.Protected, Protected),
+        (MarkKind.DesignNumber, DesignNumber),
+        (MarkKind.PatentDate, DateInWords),
+        (MarkKind.PatentDate, DateInFigures),
+        (MarkKind.PatentDate, PatentYear),
+        (MarkKind.PatentNumber, NumberOfYear),
+        (MarkKind.PatentNumber, PatentNumber),
+        (MarkKind.PatentNumber, LoneNumber),
+        (MarkKind.Other, Other),
+        (MarkKind.PatentWord, PatentWord),
+        (MarkKind.Metal, Metal),
+        (MarkKind.Origin, Origin),
+    ];
+
     private const RegexOptions Options = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture;
 
     private const string Patent = @"\bP[A4]T(ENTED|ENTS?|\.?['’]?D|S)?\b\.?";

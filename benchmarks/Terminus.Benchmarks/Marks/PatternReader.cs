@@ -10,32 +10,8 @@ internal readonly record struct PatternMark(MarkKind Kind, string? Number, strin
 /// Reads an inscription by regular expressions, kind by kind; what an earlier one has claimed, a later one leaves. It gives kinds, numbers and dates,
 /// and no windows, reasons, offices or other readings.
 /// </summary>
-internal sealed class PatternReader
+internal sealed class PatternReader((MarkKind Kind, Regex Expression)[] order, Func<string, int>? monthOf = null)
 {
-    private static readonly (MarkKind Kind, Regex Expression)[] Order =
-    [
-        (MarkKind.RegistryDiamond, InscriptionPatterns.RegistryDiamond),
-        (MarkKind.TradeMark, InscriptionPatterns.RegisteredTradeMark),
-        (MarkKind.TradeMark, InscriptionPatterns.TradeMarkWord),
-        (MarkKind.Copyright, InscriptionPatterns.Copyright),
-        (MarkKind.DesignPending, InscriptionPatterns.DesignPending),
-        (MarkKind.Pending, InscriptionPatterns.Pending),
-        (MarkKind.UtilityModel, InscriptionPatterns.UtilityModel),
-        (MarkKind.RegisteredDesign, InscriptionPatterns.RegisteredDesign),
-        (MarkKind.Protected, InscriptionPatterns.Protected),
-        (MarkKind.DesignNumber, InscriptionPatterns.DesignNumber),
-        (MarkKind.PatentDate, InscriptionPatterns.DateInWords),
-        (MarkKind.PatentDate, InscriptionPatterns.DateInFigures),
-        (MarkKind.PatentDate, InscriptionPatterns.PatentYear),
-        (MarkKind.PatentNumber, InscriptionPatterns.NumberOfYear),
-        (MarkKind.PatentNumber, InscriptionPatterns.PatentNumber),
-        (MarkKind.PatentNumber, InscriptionPatterns.LoneNumber),
-        (MarkKind.Other, InscriptionPatterns.Other),
-        (MarkKind.PatentWord, InscriptionPatterns.PatentWord),
-        (MarkKind.Metal, InscriptionPatterns.Metal),
-        (MarkKind.Origin, InscriptionPatterns.Origin),
-    ];
-
     private readonly List<(int Start, int End)> claimed = [];
     private readonly List<PatternMark> marks = [];
     private string text = "";
@@ -46,7 +22,7 @@ internal sealed class PatternReader
         text = inscription;
         marks.Clear();
         claimed.Clear();
-        foreach ((MarkKind kind, Regex expression) in Order)
+        foreach ((MarkKind kind, Regex expression) in order)
         {
             Add(kind, expression);
         }
@@ -60,14 +36,21 @@ internal sealed class PatternReader
         foreach (ValueMatch place in expression.EnumerateMatches(text))
         {
             (int start, int end) = (place.Index, place.Index + place.Length);
-            if (claimed.Exists(c => c.Start < end && c.End > start) || (kind is MarkKind.PatentWord or MarkKind.TradeMark && IsSaid(kind)))
+            if (claimed.Exists(c => c.Start < end && c.End > start))
             {
                 continue;
             }
 
             claimed.Add((start, end));
+            if (kind is MarkKind.PatentWord or MarkKind.TradeMark && IsSaid(kind))
+            {
+                continue;
+            }
+
             Match match = expression.Match(text, start);
-            marks.Add(new PatternMark(kind, PatternValues.Number(match), PatternValues.Date(match)));
+            string? number = PatternValues.Number(match);
+            string? date = PatternValues.Date(match, monthOf);
+            marks.Add(new PatternMark(kind != MarkKind.PatentWord ? kind : number is not null ? MarkKind.PatentNumber : date is not null ? MarkKind.PatentDate : kind, number, date));
         }
     }
 

@@ -6,6 +6,9 @@ namespace Terminus.Benchmarks.Marks;
 /// <summary>The number and the date in the groups of a match. US patents issue on Tuesdays, which settles the century and the order of figures.</summary>
 internal static class PatternValues
 {
+    // Patents of the United States have numbers since 1836.
+    private const int FirstNumbered = 36;
+
     private const string MonthStarts = "JANFEBMARAPRMAYJUNJULAUGSEPOCTNOVDEC";
 
     /// <summary>The digits of a number, with letters read as the digits they resemble and what is lost as <c>?</c>; or null.</summary>
@@ -23,7 +26,7 @@ internal static class PatternValues
         {
             if (c is not (',' or '.' or ' '))
             {
-                digits[count++] = char.ToUpperInvariant(c) switch { 'I' => '1', 'S' => '5', 'O' => '0', _ => c };
+                digits[count++] = char.ToUpperInvariant(c) switch { 'I' or 'L' => '1', 'S' => '5', 'O' => '0', _ => c };
             }
         }
 
@@ -31,17 +34,17 @@ internal static class PatternValues
     }
 
     /// <summary>The date, or null where there is none or no such day.</summary>
-    internal static string? Date(Match match)
+    internal static string? Date(Match match, Func<string, int>? monthOf = null)
     {
         if (!match.Groups["year"].Success)
         {
-            return null;
+            return match.Groups["late"] is { Success: true } late ? "19" + late.Value : match.Groups["roman"] is { Success: true } roman ? Roman(roman.ValueSpan) : null;
         }
 
         ReadOnlySpan<char> year = match.Groups["year"].ValueSpan;
         if (match.Groups["month"] is { Success: true } month)
         {
-            int number = MonthNumber(month.ValueSpan);
+            int number = monthOf?.Invoke(month.Value) ?? MonthNumber(month.ValueSpan);
             return match.Groups["day"] is { Success: true } day
                 ? Day(year, number, Int(day))
                 : FormattableString.Invariant($"{WholeYear(Int(year)):0000}-{number:00}");
@@ -54,6 +57,19 @@ internal static class PatternValues
         }
 
         return year.Length == 4 ? year.ToString() : (Int(year) < 50 ? "19" : "18") + year.ToString();
+    }
+
+    private static string Roman(ReadOnlySpan<char> figures)
+    {
+        (int total, int before) = (0, 0);
+        for (int i = figures.Length - 1; i >= 0; i--)
+        {
+            int value = figures[i] switch { 'M' => 1000, 'D' => 500, 'C' => 100, 'L' => 50, 'X' => 10, 'V' => 5, _ => 1 };
+            total += value < before ? -value : value;
+            before = Math.Max(before, value);
+        }
+
+        return total.ToString(CultureInfo.InvariantCulture);
     }
 
     private static int MonthNumber(ReadOnlySpan<char> name)
@@ -69,7 +85,7 @@ internal static class PatternValues
     private static string? TuesdayOf(ReadOnlySpan<char> year, int month, int day)
         => year.Length == 4
             ? Text(WholeYear(Int(year)), month, day, true)
-            : Text(1800 + Int(year), month, day, true) ?? Text(1900 + Int(year), month, day, true);
+            : (Int(year) < FirstNumbered ? null : Text(1800 + Int(year), month, day, true)) ?? Text(1900 + Int(year), month, day, true);
 
     private static string? Text(int year, int month, int day, bool tuesday)
         => month is >= 1 and <= 12 && day >= 1 && year is > 0 and < 2100 && day <= DateTime.DaysInMonth(year, month)

@@ -8,6 +8,9 @@ namespace Terminus;
 /// </remarks>
 public sealed record Inscription
 {
+    /// <summary>The most characters of an inscription that is read. A longer text has no marks and is unread as a whole.</summary>
+    public const int LongestText = 4096;
+
     private readonly ValueList<Mark> marks;
     private ValueList<TextPart>? unread;
 
@@ -27,7 +30,7 @@ public sealed record Inscription
     public IReadOnlyList<TextPart> Unread => unread ??= ValueList.Of(Rest());
 
     /// <summary>Reads what is stamped.</summary>
-    /// <param name="text">The text as typed, any text at all.</param>
+    /// <param name="text">The text as typed, any text at all; one longer than <see cref="LongestText"/> is not read.</param>
     /// <param name="registers">The registers that turn numbers into windows, or null for <see cref="RegisterSet.BuiltIn"/>.</param>
     public static Inscription Read(string text, RegisterSet? registers = null) => Read(text, registers, out _);
 
@@ -35,7 +38,8 @@ public sealed record Inscription
     internal static Inscription Read(string text, RegisterSet? registers, out int visits)
     {
         Guard.NotNull(text, nameof(text));
-        return new Inscription(text, InscriptionReader.Read(text, registers ?? RegisterSet.BuiltIn, out visits));
+        visits = 0;
+        return new Inscription(text, text.Length > LongestText ? [] : InscriptionReader.Read(text, registers ?? RegisterSet.BuiltIn, out visits));
     }
 
     /// <inheritdoc/>

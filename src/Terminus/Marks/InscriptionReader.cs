@@ -15,7 +15,7 @@ internal sealed partial class InscriptionReader
 
     private readonly TokenList tokens = new();
     private readonly List<MarkDraft> drafts = [];
-    private Lexicon lexicon = Lexicon.BuiltIn;
+    private readonly Lexicon lexicon = Lexicon.BuiltIn;
     private int lozenges;
     private int group;
 
@@ -41,7 +41,6 @@ internal sealed partial class InscriptionReader
 
     private int ReadDrafts(string text)
     {
-        lexicon = Lexicon.BuiltIn;
         int visits = InscriptionScanner.Scan(text, lexicon.Words, tokens);
         visits += Acronyms.Join(tokens, lexicon.Words);
         (group, given, lozenges) = (0, false, CountLozenges());

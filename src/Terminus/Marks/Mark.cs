@@ -94,11 +94,11 @@ public sealed record Mark
         => ReferenceEquals(this, other)
             || (other is not null && Kind == other.Kind && Office == other.Office && Right == other.Right && Number == other.Number && Date == other.Date
                 && Start == other.Start && Group == other.Group && IsUncertain == other.IsUncertain && WordingId == other.WordingId && Text == other.Text
-                && Windows.Equals(other.Windows) && Reasons.Equals(other.Reasons) && Alternatives.Equals(other.Alternatives));
+                && ValueList.Of(Windows).Equals(ValueList.Of(other.Windows)) && ValueList.Of(Reasons).Equals(ValueList.Of(other.Reasons))
+                && ValueList.Of(Alternatives).Equals(ValueList.Of(other.Alternatives)));
 
     /// <inheritdoc/>
-    public override int GetHashCode()
-        => unchecked((((((int)Kind * 31) + Start) * 31) + Text.GetHashCode()) * 31) + (Date ?? Number ?? Office ?? "").GetHashCode();
+    public override int GetHashCode() => unchecked((StringComparer.Ordinal.GetHashCode(Text) * 31) + Start);
 
     /// <summary>Such as <c>patent-date US 1894-04-17 "PAT. APR. 17-94"</c>.</summary>
     public override string ToString()

@@ -42,38 +42,47 @@ internal static class MarkEvidence
 
     private static Evidence OfRight(Mark mark, Mark? number, string? part, string? source)
     {
-        var date = new EvidenceDate(WithAlternatives(mark), isUncertain: mark.IsUncertain || mark.Reasons.Any(r => r.Rule == "marks.not-tuesday"));
+        List<Mark> others = OtherReadings(mark);
+        var date = new EvidenceDate(
+            others.Count == 0 ? mark.Windows : [Hull(mark, others)], isUncertain: mark.IsUncertain || mark.Reasons.Any(r => r.Rule == "marks.not-tuesday"));
         string? digits = number?.Number ?? mark.Number;
         string? right = number?.Right ?? mark.Right;
-        IEnumerable<Reason> reasons = number is null
-            ? mark.Reasons
-            : [.. mark.Reasons, new Reason("marks.number-and-date-agree", "number", number.Number!)];
+        IEnumerable<Reason> reasons = number is not null ? [.. mark.Reasons, new Reason("marks.number-and-date-agree", "number", number.Number!)]
+            : others.Count > 0 ? [.. mark.Reasons, ReadingsReason([mark, .. others])]
+            : mark.Reasons;
         return mark.Kind is MarkKind.PatentDate or MarkKind.PatentNumber or MarkKind.DesignNumber
             ? new PatentIssued(date, mark.Office, right, digits, part: part, source: source, reasons: reasons)
             : new RightRegistered(date, mark.Office, right, digits, part: part, source: source, reasons: reasons);
     }
 
-    /// <summary>The windows of a mark; where a number has another reading in another register, the window that holds both.</summary>
-    private static IEnumerable<StatedWindow> WithAlternatives(Mark mark)
+    /// <summary>The readings of a number in other registers that its own window does not hold.</summary>
+    private static List<Mark> OtherReadings(Mark mark)
     {
-        if (mark.Number is null)
+        var others = new List<Mark>();
+        if (mark.Number is not null)
         {
-            return mark.Windows;
-        }
-
-        DateWindow hull = mark.Windows[0].Window;
-        bool wider = false;
-        foreach (Mark other in mark.Alternatives)
-        {
-            if (other.Windows.Count > 0 && !hull.Contains(other.Windows[0].Window))
+            DateWindow hull = mark.Windows[0].Window;
+            foreach (Mark other in mark.Alternatives)
             {
-                hull = hull.Hull(other.Windows[0].Window);
-                wider = true;
+                if (other.Windows.Count > 0 && !hull.Contains(other.Windows[0].Window))
+                {
+                    hull = hull.Hull(other.Windows[0].Window);
+                    others.Add(other);
+                }
             }
         }
 
-        return wider ? [new StatedWindow(hull, mark.Windows[0].Confidence)] : mark.Windows;
+        return others;
     }
+
+    private static StatedWindow Hull(Mark mark, List<Mark> others)
+        => new(others.Aggregate(mark.Windows[0].Window, (hull, other) => hull.Hull(other.Windows[0].Window)), mark.Windows[0].Confidence);
+
+    /// <summary>What the range is of, such as "US utility patent 123456 (1872), US design patent 123456 (1939–1941)".</summary>
+    private static Reason ReadingsReason(IEnumerable<Mark> readings) => new(
+        "marks.range-of-readings",
+        "readings",
+        string.Join(", ", readings.Select(m => RightName.Of(m.Office, m.Right, m.Number) + " (" + DateText.Years(m.Windows[0].Window) + ")")));
 
     private static Evidence? OfWording(Mark mark, string? part, string? source)
     {

@@ -45,9 +45,8 @@ internal static class NumberGrammar
             year = Year(tokens, ref next, digits.Length);
         }
 
-        if (year is null && digits.Length <= 2 && tokens[next].IsSign('/'))
+        if (year is null && (IsNumerator(tokens, next, digits) || (right is null && !grouped && IsNegative(tokens, at))))
         {
-            // The numerator of a fraction.
             return null;
         }
 
@@ -174,6 +173,13 @@ internal static class NumberGrammar
         ref readonly Token token = ref tokens[at];
         return token.Joined && token.Kind == TokenKind.Word && token.First is >= 'A' and <= 'Z' && !IsKindLetter(in token) && !token.Is(Terms.Patent);
     }
+
+    /// <summary>Whether digits are the numerator of a fraction.</summary>
+    private static bool IsNumerator(TokenList tokens, int next, ReadOnlySpan<char> digits) => digits.Length <= 2 && tokens[next].IsSign('/');
+
+    /// <summary>Whether a dash joined to a few digits and to nothing before them makes them no number: <c>No. -5</c>.</summary>
+    private static bool IsNegative(TokenList tokens, int at)
+        => tokens[at] is { Joined: true, Length: <= DigitsOfGroup } && tokens[at - 1].IsSign('-') && !tokens[at - 1].Joined;
 
     /// <summary>Whether this is the first letter of the kind of a document.</summary>
     private static bool IsKindLetter(in Token token)

@@ -28,7 +28,7 @@ internal static class EvidenceName
     internal static string Thing(Evidence evidence, ReferenceSet reference) => evidence switch
     {
         RightEvidence { Number: null } e => Unnumbered(e),
-        RightEvidence e => string.Join(" ", new[] { e.Office, e.Right?.Replace('-', ' '), e.Number }.OfType<string>()),
+        RightEvidence e => RightName.Of(e.Office, e.Right, e.Number),
         FeatureSeen e => FeatureNames(e.Entries, e.Feature, reference),
         SubjectShown e => FeatureNames(e.Entries, e.Subject, reference),
         MarkInUse e => reference.Mark(e.Wording) is { } mark ? "\"" + mark.Text + "\"" : Lexicon.BuiltIn.Find(e.Wording)?.Name ?? e.Wording,
@@ -59,12 +59,7 @@ internal static class EvidenceName
     // "a US utility patent", "a GB registered design", "a patent".
     private static string Unnumbered(RightEvidence right)
     {
-        string kind = right.Right switch
-        {
-            null => right is RightRegistered ? "registered right" : "patent",
-            "utility" or "design" or "plant" or "reissue" => right.Right + " patent",
-            { } named => named.Replace('-', ' '),
-        };
+        string kind = right.Right is { } named ? RightName.Words(named) : right is RightRegistered ? "registered right" : "patent";
         return right.Office is null ? "a " + kind : (BeginsAsVowel(right.Office) ? "an " : "a ") + right.Office + " " + kind;
     }
 

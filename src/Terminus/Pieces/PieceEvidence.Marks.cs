@@ -6,7 +6,13 @@ internal sealed partial class PieceEvidence
     private void AddMark(PieceMark mark, EntryPath path)
     {
         PatentEntry? named = Named(mark, path);
-        StampEvidence? stamp = mark.Text is null ? null : kept.Stamp(mark.Text, mark.Part, reference);
+        bool isTooLong = mark.Text is { Length: > Inscription.LongestText };
+        if (isTooLong)
+        {
+            Report($"The mark has {mark.Text!.Length} characters, and at most {Inscription.LongestText} are read.", path + ".text");
+        }
+
+        StampEvidence? stamp = mark.Text is null || isTooLong ? null : kept.Stamp(mark.Text, mark.Part, reference);
         if (named is not null)
         {
             AddPatent(named, mark.Part, stamp is { IsPending: true }, path);

@@ -12,9 +12,12 @@ internal static class NumberText
     {
         pattern = NumberPattern.None;
         int at = 0;
+        bool isNamed = false;
         while (at < text.Length && !IsDigit(text[at]) && text[at] is not ('*' or '…') && !IsDots(text, at))
         {
-            if (!char.IsLetter(text[at]) && text[at] is not (' ' or '.' or '#' or ':' or '°' or 'º' or '№' or '-'))
+            // A dash stands behind a letter, as in D-123456; one without is a minus, and no number of a register has that.
+            isNamed |= char.IsLetter(text[at]);
+            if (!char.IsLetter(text[at]) && text[at] is not (' ' or '.' or '#' or ':' or '°' or 'º' or '№') && !(isNamed && text[at] == '-'))
             {
                 return false;
             }

@@ -25,6 +25,7 @@ public static partial class ReasonText
         all.Add("marks.number-of-year", "A number with its year is the British form, for series that began anew each year.");
         all.Add("marks.design-word", "A design patent is claimed, without date or number.");
         all.Add("marks.design-letter-left-off", "On jewellery the D of a design patent is often left off.");
+        all.Add("marks.range-of-readings", "The range holds every reading of the number: {readings}.");
         all.Add("marks.registration-of-design", "The words fit a British registered design as well as a trade mark.");
         all.Add("marks.number-of-unknown-right", "The words do not say to which register the number belongs.");
         all.Add("marks.bare-date", "A date without a word is mostly that of a patent.");
@@ -36,7 +37,7 @@ public static partial class ReasonText
         all.Add("marks.number-and-date-agree", "The number {number} and the date agree, and are one observation.");
         all.Add("marks.since", "A year after such a word is the age of a firm, not of the thing.");
         all.Add("marks.model-number", "A number after No. alone is a model or a pattern.");
-        all.Add("marks.wording-legal-from", "Law brought the wording in on {from} ({source}).");
+        all.Add("marks.wording-legal-from", "The wording is in use by law from {from} ({source}).");
         all.Add("marks.wording-legal-between", "Law confines the wording from {from} to {to} ({source}).");
         all.Add("marks.wording-customary-from", "The wording is in use from about {from} ({source}).");
         all.Add("marks.wording-customary-between", "The wording is in use from about {from} to {to} ({source}).");

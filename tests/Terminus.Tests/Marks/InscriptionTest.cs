@@ -133,6 +133,49 @@ public class InscriptionTest
         => Assert.Equal([1, 1, 2, 3], Inscription.Read("PAT. 2345678, 2345679 / STERLING / PAT. PEND.").Marks.Select(mark => mark.Group));
 
     [Fact]
+    public void Read_TextAtTheLimit_IsRead()
+        => Assert.Equal(MarkKind.Pending, Assert.Single(Inscription.Read("PAT. PEND.".PadRight(Inscription.LongestText)).Marks).Kind);
+
+    [Fact]
+    public void Read_TextBeyondTheLimit_IsUnreadAsAWhole()
+    {
+        string text = "PAT. PEND.".PadRight(Inscription.LongestText + 1);
+        Inscription read = Inscription.Read(text);
+
+        Assert.Empty(read.Marks);
+        Assert.Equal(text, Assert.Single(read.Unread).Text);
+        Assert.Empty(read.ToEvidence());
+    }
+
+    [Theory]
+    [InlineData("PAT. NO. -5")]
+    [InlineData("No. -5")]
+    [InlineData("-5")]
+    [InlineData("PATENT -123")]
+    public void Read_MinusBeforeAFewDigits_IsNoNumber(string text)
+    {
+        Inscription read = Inscription.Read(text);
+
+        Assert.DoesNotContain(read.Marks, m => m.Number is not null);
+        Assert.Contains(read.Unread, u => u.HasWords);
+    }
+
+    [Theory]
+    [InlineData("PATENT - 2345678", "2345678")]
+    [InlineData("PAT. NO.-2345678", "2345678")]
+    [InlineData("DES. D-123456", "123456")]
+    public void Read_DashBeforeANumber_IsPassedOver(string text, string number)
+        => Assert.Contains(Inscription.Read(text).Marks, m => m.Number == number);
+
+    [Fact]
+    public void Equals_AnotherTextOrOtherRegisters_IsFalse()
+    {
+        Assert.NotEqual(Inscription.Read("PAT. 123456"), Inscription.Read("PAT. 123457"));
+        Assert.NotEqual(Inscription.Read("PAT. 123456").Marks[0], Inscription.Read("PAT. 123456").Marks[0].Alternatives[0]);
+        Assert.False(Inscription.Read("PAT. PEND.").Equals(null));
+    }
+
+    [Fact]
     public void Read_Null_Throws() => Assert.Throws<ArgumentNullException>(() => Inscription.Read(null!));
 
     [Fact]

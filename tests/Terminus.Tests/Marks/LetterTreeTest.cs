@@ -44,7 +44,7 @@ public sealed class LetterTreeTest
     [InlineData("???? ")]
     public void Read_ManyWordsWithLostLetters_AllocatesInProportion(string word)
     {
-        string text = new StringBuilder().Insert(0, word, 2000).ToString();
+        string text = new StringBuilder().Insert(0, word, Inscription.LongestText / word.Length).ToString();
         Inscription.Read(word);
 
         long before = GC.GetAllocatedBytesForCurrentThread();

@@ -56,6 +56,16 @@ public class MarkEvidenceTest
     }
 
     [Fact]
+    public void ToEvidence_NumberOfTwoRegisters_NamesWhatTheRangeIsOf()
+    {
+        // Utility 123,456 is of 1872; design 123,456 of 1940 (year tables of the Patent Office), with an allowance for recalled figures.
+        Evidence item = Assert.Single(Inscription.Read("PAT. NO. 123456").ToEvidence());
+
+        Assert.Contains(
+            "The range holds every reading of the number: US utility patent 123456 (1872), US design patent 123456 (1939–1941).", item.Reasons.Select(ReasonText.Of));
+    }
+
+    [Fact]
     public void ToEvidence_WordingOfKnownPeriod_IsAMarkInUse()
     {
         var mark = Assert.IsType<MarkInUse>(Assert.Single(Inscription.Read("MADE IN OCCUPIED JAPAN").ToEvidence()));

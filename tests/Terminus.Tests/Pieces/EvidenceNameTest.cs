@@ -72,6 +72,21 @@ public class EvidenceNameTest
         }
     }
 
+    [Theory]
+    [InlineData("US", "utility", "US utility patent 2999999")]
+    [InlineData("GB", "patent", "GB patent 2999999")]
+    [InlineData("GB", "registered-design", "GB registered design 2999999")]
+    [InlineData("US", null, "US 2999999")]
+    public void Thing_ANumberedRight_IsItsOfficeRightAndNumber(string office, string? right, string name)
+        => Assert.Equal(name, EvidenceName.Thing(new PatentIssued(EvidenceDate.InYear(1961), office, right, "2999999"), ReferenceSet.BuiltIn));
+
+    [Theory]
+    [InlineData("mk.made_in_usa", "MADE IN U.S.A.")]
+    [InlineData("mk.us_origin", "(a country's name)")]
+    [InlineData("own.wording", "own.wording")]
+    public void Thing_AWording_IsCalledByItsWords(string id, string name)
+        => Assert.Equal(name, EvidenceName.Thing(new MarkInUse(id), ReferenceSet.Empty));
+
     [Fact]
     public void Wordings_EachHasAName()
         => Assert.All(Lexicon.BuiltIn.Wordings, w => Assert.NotEqual("", w.Name));

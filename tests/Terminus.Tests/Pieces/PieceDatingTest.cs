@@ -33,6 +33,17 @@ public class PieceDatingTest
     }
 
     [Fact]
+    public void MarkOfTooManyCharacters_IsAProblemAndTheRestIsDated()
+    {
+        string text = "PAT. PEND.".PadRight(Inscription.LongestText + 1);
+        PieceDating dated = InventedReference.Date($$"""{ "id": "A", "marks": [ { "text": "{{text}}" } ], "records": [ { "date": "1958" } ] }""");
+
+        DocumentProblem problem = Assert.Single(dated.Problems);
+        Assert.Equal(("$.marks[0].text", "The mark has 4097 characters, and at most 4096 are read."), (problem.Path, problem.Message));
+        Assert.Equal("known-by", Assert.Single(dated.Dating.Evidence).Kind);
+    }
+
+    [Fact]
     public void AdvertisedForms_TellTwoOtherwiseEqualPiecesApart()
     {
         // Common practice, no source: a feature that adverts show up to 1954 and another that they show from 1955.

@@ -71,6 +71,16 @@ public class NumberPatternTest
         Assert.Null(NumberPattern.None.LastUpTo(10));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("patent")]
+    [InlineData("12/3/1894")]
+    [InlineData("-5")]
+    [InlineData(" - 5")]
+    [InlineData("1234567890")]
+    [InlineData("12 and 13")]
+    public void TryRead_NotOneNumber_IsRefused(string text) => Assert.False(NumberText.TryRead(text, out _));
+
     private static Gen<(string Mask, bool Open, int Low, int High)> Cases
         => from length in Gen.Choose(1, 4)
            from mask in Gen.Elements("012389??".ToCharArray()).ArrayOf(length)

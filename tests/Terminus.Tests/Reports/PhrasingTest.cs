@@ -61,7 +61,7 @@ public class PhrasingTest
     {
         string text = Phrasing.BuyerParagraph(Samples.Pending);
         Assert.StartsWith("Not before 1956. Very likely 1956–1961 (0.9)", text, StringComparison.Ordinal);
-        Assert.Contains("Marked as applied for: US utility 2999999, filed 6 March 1956, issued 11 July 1961.", text, StringComparison.Ordinal);
+        Assert.Contains("Marked as applied for: US utility patent 2999999, filed 6 March 1956, issued 11 July 1961.", text, StringComparison.Ordinal);
         Assert.EndsWith("not an appraisal, an authentication or legal advice.", text, StringComparison.Ordinal);
     }
 
