@@ -7,7 +7,7 @@ public class EvidenceNameTest
     /// <summary>An item of each kind, what it speaks of, and what it is called in a sentence.</summary>
     public static TheoryData<Evidence, string, string> Names => new()
     {
-        { new PatentIssued(Year, "US", "utility", "2999999"), "US utility 2999999", "the patent mark 2999999" },
+        { new PatentIssued(Year, "US", "utility", "2999999"), "US utility patent 2999999", "the patent mark 2999999" },
         { new PatentIssued(Year, part: "back"), "a patent", "the patent mark on the back" },
         { new PatentPending(office: "DE", right: "utility-model", number: "171230"), "DE utility model 171230", "the pending mark 171230" },
         { new PatentPending(), "a patent", "the pending mark" },

@@ -14,7 +14,7 @@ public class ClaimReasonsTest
         // Before 1956 only what is not stated speaks for it: 1 - 0.98.
         Assert.Equal(
             "1940 is ruled out (plausibility 0.02), above all by: the pending mark 2999999 on the back. "
-            + "Marked as applied for: US utility 2999999, filed 6 March 1956, issued 11 July 1961. The words fit the time between the two.",
+            + "Marked as applied for: US utility patent 2999999, filed 6 March 1956, issued 11 July 1961. The words fit the time between the two.",
             Said("1940"));
     }
 

@@ -12,7 +12,7 @@ public class EvidenceReasonsTest
     {
         {
             new PatentIssued(Issued, "US", "utility", "2999999", entries: ["US utility 2999999"]),
-            "Bears US utility 2999999, issued 11 July 1961: a piece that bears a patent is not older than its issue.",
+            "Bears US utility patent 2999999, issued 11 July 1961: a piece that bears a patent is not older than its issue.",
             "cuff fastening patent granted 1961"
         },
         {
