@@ -12,7 +12,7 @@ public class CombinationTest
     {
         var exact = new ExactEnumeration(small.Items, small.AsOf);
         var engine = new Combination(small.ToDays(), small.AsOf);
-        Assert.Equal(exact.Conflict.ToDouble(), engine.Conflict, 12);
+        Assert.Equal(exact.Conflict.ToDouble(), engine.Conflict, 1e-12);
         if (exact.Total.ToDouble() < 1e-9)
         {
             Assert.True(engine.IsContradiction);
@@ -25,8 +25,8 @@ public class CombinationTest
             {
                 int from = low == 0 ? int.MinValue : low;
                 int to = high == small.AsOf + 2 ? int.MaxValue : high;
-                Assert.Equal(exact.Belief(from, to).ToDouble(), engine.Belief(from, to), 12);
-                Assert.Equal(exact.Plausibility(from, to).ToDouble(), engine.Plausibility(from, to), 12);
+                Assert.Equal(exact.Belief(from, to).ToDouble(), engine.Belief(from, to), 1e-12);
+                Assert.Equal(exact.Plausibility(from, to).ToDouble(), engine.Plausibility(from, to), 1e-12);
             }
         }
     }
@@ -82,7 +82,7 @@ public class CombinationTest
         var small = new SmallCase(items, 12);
         var exact = new ExactEnumeration(items, 12);
         var engine = new Combination(small.ToDays(), 12);
-        Assert.Equal(exact.Total.ToDouble(), engine.Total, 15);
-        Assert.Equal(exact.Belief(1, 3).ToDouble(), engine.Belief(1, 3), 12);
+        Assert.Equal(exact.Total.ToDouble(), engine.Total, 1e-15);
+        Assert.Equal(exact.Belief(1, 3).ToDouble(), engine.Belief(1, 3), 1e-12);
     }
 }
