@@ -74,7 +74,7 @@ split() {
   if ! command -v parallel > /dev/null; then
     { apt-get update && apt-get install -y --no-install-recommends parallel; } > /dev/null 2>&1 || { echo "GNU parallel is missing: install Debian's package parallel." >&2; exit 1; }
   fi
-  keep split.tsv benchmarks/split.sh "${sizes[0]}"
+  keep split.tsv benchmarks/split.sh "${sizes[1]}"
 }
 
 page() { [ -n "$quick" ] || program page "$raw" docs/performance.md; }

@@ -238,7 +238,12 @@ internal static class DateGrammar
     }
 
     private static bool IsYearOfDate(TokenList tokens, int at)
-        => (tokens[at] is { IsDigits: true, Length: 2 } || IsYear(tokens, at)) && !IsJoinedWord(tokens, at + 1) && !IsPartOfNumber(tokens, at + 1);
+        => (tokens[at] is { IsDigits: true, Length: 2 } ? !IsDayBeforeYear(tokens, at) : IsYear(tokens, at))
+            && !IsJoinedWord(tokens, at + 1) && !IsPartOfNumber(tokens, at + 1);
+
+    /// <summary>Whether two digits are another day of the month, with the year of both behind it: the 11 of <c>JUNE 4, 11, 1889</c>.</summary>
+    private static bool IsDayBeforeYear(TokenList tokens, int at)
+        => tokens.Digits(at).Next(1, 31) > 0 && tokens[at - 1].IsSign(',') && tokens[at + 1].IsSign(',') && IsYear(tokens, tokens.SkipSoft(at + 1));
 
     private static bool IsApostrophised(TokenList tokens, int at)
         => tokens[at] is { Joined: true, IsDigits: true } && tokens[at - 1].IsSign('\'');

@@ -3,6 +3,9 @@ namespace Terminus;
 /// <content>What follows from the words of a claim: dates, numbers, a status, offices.</content>
 internal sealed partial class InscriptionReader
 {
+    // Numbers of so many digits are of patents granted since 1911, which stand beside the words for another that is pending.
+    private const int DigitsOfLatePatent = 7;
+
     /// <summary>Reads the words of a claim and all that follows from them, and returns the token behind.</summary>
     private int ReadClaim(in Claim claim)
     {
@@ -129,6 +132,11 @@ internal sealed partial class InscriptionReader
     private bool IsPlausible(StampedNumber number, in ClaimState state, int at)
     {
         int size = number.Digits.Length;
+        if (IsBehindPending(state, number))
+        {
+            return false;
+        }
+
         if (state.IsExplicitNumber || number.Right is not null || (number.Year is not null && size >= 2))
         {
             return size <= 9;
@@ -138,6 +146,11 @@ internal sealed partial class InscriptionReader
         int least = !state.IsOpen || lineBreak ? 5 : state.Claim.IsPlant ? 1 : state.Claim.IsReissue || state.Claim.IsAbroad ? 3 : 4;
         return size <= 9 && size >= least && (number.IsGrouped || !number.LooksLikeYear);
     }
+
+    /// <summary>Whether a few bare digits stand right behind words of an application: they are its number or a model's, and no patent's.</summary>
+    private bool IsBehindPending(in ClaimState state, StampedNumber number)
+        => !state.IsOpen && state.At == state.End && !number.IsGrouped && number.Digits.Length < DigitsOfLatePatent
+            && drafts[drafts.Count - 1].Kind is MarkKind.Pending or MarkKind.DesignPending;
 
     /// <summary>Another country with its own year: <c>PATENTED CANADA 1912 U.S.A. 1910</c>.</summary>
     private bool TryNewOffice(ref ClaimState state, int next)

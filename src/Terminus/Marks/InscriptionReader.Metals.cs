@@ -9,7 +9,7 @@ internal sealed partial class InscriptionReader
         int next = SkipSoft(at);
         int end = next;
         bool measured = tokens[next].IsDigits && (TryFraction(ref end) | TryKarat(ref end));
-        return measured && !IsMetal(SkipSoft(end), out _) ? end : at;
+        return measured && !(IsMetal(SkipSoft(end), out PhraseMatch other) && other.Wording.Takes == WordingTakes.Karat) ? end : at;
     }
 
     /// <summary>Whether the wording is digits alone, other than 925, which could be a model number.</summary>

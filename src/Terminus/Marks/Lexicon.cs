@@ -121,7 +121,7 @@ internal sealed class Lexicon
             word = word.Substring(0, word.Length - 1);
         }
 
-        // Digits with letters joined to them are read as one or the other, so no token is such a word.
+        // Digits with a measure joined to them are read apart, so no token is such a word; those with the S of silver are one.
         if (KeyOf(word) is var key && key != 0)
         {
             AddPhrase(words, next + 1, [.. keys, key], wording);
@@ -131,7 +131,7 @@ internal sealed class Lexicon
     /// <summary>The key of a word of a phrase; a word without a term becomes a term of its own.</summary>
     private int KeyOf(string word)
     {
-        if (word[0] == '{' || word == PhraseTree.AnyDigits || char.IsDigit(word[0]))
+        if (word[0] == '{' || word == PhraseTree.AnyDigits || (char.IsDigit(word[0]) && word[word.Length - 1] != 'S'))
         {
             return PhraseTree.KeyOf(word);
         }

@@ -25,7 +25,9 @@ internal static class NumberGrammar
         bool doubtful = tokens[at].Doubtful || letter;
         Span<char> groups = stackalloc char[(MostGroups + 1) * DigitsOfGroup];
         int next = at + 1;
-        int length = tokens[at].Length <= DigitsOfGroup ? Groups(tokens, at, groups, ref next, ref doubtful) : 0;
+        bool lacksComma = LacksComma(tokens, at);
+        doubtful |= lacksComma;
+        int length = tokens[at].Length <= DigitsOfGroup || lacksComma ? Groups(tokens, at, groups, ref next, ref doubtful) : 0;
         bool grouped = length > 0;
         if ((letter && !grouped) || IsMeasure(tokens, next))
         {
@@ -123,6 +125,12 @@ internal static class NumberGrammar
 
         return length;
     }
+
+    /// <summary>Whether four digits that are no year stand before a last group: the first comma of <c>2345,678</c> is worn away or was not typed.</summary>
+    private static bool LacksComma(TokenList tokens, int at)
+        => tokens[at] is { IsDigits: true, Length: DigitsOfGroup + 1 } && tokens[at + 1].IsSign(',') && tokens[at + 1].Joined
+            && tokens[at + 2] is { Joined: true, IsDigits: true, Length: DigitsOfGroup } && !tokens[at + 3].IsSign(',')
+            && !(tokens[at].First is '1' && tokens.Text(at)[1] is '8' or '9');
 
     private static int Write(TokenList tokens, int at, Span<char> digits)
     {

@@ -10,7 +10,7 @@ public class WordingsTest
     /// <summary>Phrases that mean another wording too, which stands before theirs in the table, or that an acronym or a worn digit swallows.</summary>
     private static readonly string[] Shadowed =
     [
-        "PAT ANG", "PAT ANM", "REGD", "D R PAT ANG", "D R GEBRAUCHSMUSTER", "D R GEBRAUCHSMUSTER NO", "800S", "830S", "835S", "900S",
+        "PAT ANG", "PAT ANM", "REGD", "D R PAT ANG", "D R GEBRAUCHSMUSTER", "D R GEBRAUCHSMUSTER NO",
     ];
 
     /// <summary>The kinds of mark that have wordings.</summary>
