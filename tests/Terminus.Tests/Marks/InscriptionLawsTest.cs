@@ -24,11 +24,12 @@ public class InscriptionLawsTest
     }
 
     [Property(Arbitrary = [typeof(Gens.Marks)], MaxTest = 1000)]
-    public void NoCharacterIsLookedAtMoreThanFourTimes(InscriptionText text)
+    public void OnAverageNoCharacterIsLookedAtMoreThanEightTimes(InscriptionText text)
     {
         Inscription.Read(text.Value, null, out int visits);
 
-        Assert.True(visits <= 4 * text.Value.Length, visits + " visits of " + text.Value.Length + " characters");
+        // The limit of docs/limits.md: it holds for broken brackets among lost letters as well.
+        Assert.True(visits <= 8 * text.Value.Length, visits + " visits of " + text.Value.Length + " characters");
     }
 
     [Property(Arbitrary = [typeof(Gens.Marks)])]
