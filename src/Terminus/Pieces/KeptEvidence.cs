@@ -8,8 +8,8 @@ namespace Terminus;
 /// </summary>
 internal sealed class KeptEvidence
 {
-    private const int MostItems = 2048;
-    private const int MostStamps = 1024;
+    private const int MostItems = 4096;
+    private const int MostStamps = 2048;
     private const int LongestText = 80;
     private const int MostDefaults = 4;
 
