@@ -23,8 +23,10 @@ internal sealed partial class InscriptionReader
         }
         else if (token.Office is not null)
         {
+            // What led to it is in the mark now, and leads to no other.
             Extend(behind);
             state.End = behind;
+            state.Lead = -1;
         }
         else if (state.Lead < 0)
         {

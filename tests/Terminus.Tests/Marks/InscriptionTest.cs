@@ -175,6 +175,15 @@ public class InscriptionTest
         Assert.False(Inscription.Read("PAT. PEND.").Equals(null));
     }
 
+    // Found by fuzzing: the sign before a country was in two marks.
+    [Fact]
+    public void Read_SignBeforeACountryBehindADate_IsInOneMark()
+    {
+        Inscription read = Inscription.Read("PAT. 1710# FRANCE 188");
+
+        Assert.All(read.Marks.Zip(read.Marks.Skip(1)), pair => Assert.True(pair.First.Start + pair.First.Length <= pair.Second.Start));
+    }
+
     [Fact]
     public void Read_Null_Throws() => Assert.Throws<ArgumentNullException>(() => Inscription.Read(null!));
 
