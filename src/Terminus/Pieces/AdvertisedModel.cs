@@ -16,7 +16,7 @@ internal sealed class AdvertisedModel(string? part)
         first = first is null || shown.Outer.Low < first.Outer.Low ? shown : first;
         last = last is null || shown.Outer.High > last.Outer.High ? shown : last;
         count++;
-        if (where is not null && !what.Contains(where))
+        if (where is not null)
         {
             what.Add(where);
         }
@@ -30,7 +30,8 @@ internal sealed class AdvertisedModel(string? part)
     /// <summary>What they say; there must be one.</summary>
     internal ModelAdvertised ToEvidence()
     {
-        string? shown = what.Count == 0 ? null : string.Join("; ", what) is { Length: > 0 } all ? all : null;
+        string all = string.Join("; ", what.Distinct(StringComparer.Ordinal));
+        string? shown = all.Length == 0 ? null : all;
         return new ModelAdvertised(
             first!,
             last == first ? null : last,

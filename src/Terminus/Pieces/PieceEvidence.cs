@@ -127,29 +127,30 @@ internal sealed partial class PieceEvidence
     // Advertisements of one model are one item, first to last.
     private void AddAdverts(IReadOnlyList<PieceAdvert> adverts)
     {
-        for (int i = 0; i < adverts.Count; i++)
+        if (adverts.Count == 1)
         {
-            if (IndexOfModel(adverts, adverts[i]) == i)
+            AddModel(adverts[0].Model, adverts[0].Part, adverts);
+        }
+        else if (adverts.Count > 1)
+        {
+            foreach (IGrouping<(string? Model, string? Part), PieceAdvert> model in adverts.GroupBy(a => (a.Model, a.Part)))
             {
-                AddModel(adverts, adverts[i]);
+                AddModel(model.Key.Model, model.Key.Part, model);
             }
         }
     }
 
-    private void AddModel(IReadOnlyList<PieceAdvert> adverts, PieceAdvert shown)
+    private void AddModel(string? name, string? part, IEnumerable<PieceAdvert> shown)
     {
-        var model = new AdvertisedModel(shown.Part);
-        for (int i = 0; i < adverts.Count; i++)
+        var model = new AdvertisedModel(part);
+        foreach (PieceAdvert advert in shown)
         {
-            if (IsOfModel(adverts[i], shown))
-            {
-                model.Add(adverts[i].Date, adverts[i].What);
-            }
+            model.Add(advert.Date, advert.What);
         }
 
-        if (shown.Model is not null)
+        if (name is not null)
         {
-            foreach (AdvertEntry known in reference.AdvertsOfModel(shown.Model))
+            foreach (AdvertEntry known in reference.AdvertsOfModel(name))
             {
                 model.Add(known.Date!, known.What, known.Id);
             }
@@ -157,20 +158,6 @@ internal sealed partial class PieceEvidence
 
         items.Add(model.ToEvidence());
     }
-
-    private static int IndexOfModel(IReadOnlyList<PieceAdvert> adverts, PieceAdvert shown)
-    {
-        int first = 0;
-        while (!IsOfModel(adverts[first], shown))
-        {
-            first++;
-        }
-
-        return first;
-    }
-
-    private static bool IsOfModel(PieceAdvert advert, PieceAdvert shown)
-        => string.Equals(advert.Model, shown.Model, StringComparison.Ordinal) && string.Equals(advert.Part, shown.Part, StringComparison.Ordinal);
 
     private void AddOpinion(PieceOpinion opinion, EntryPath path)
     {
