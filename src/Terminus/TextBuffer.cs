@@ -44,11 +44,8 @@ internal sealed class TextBuffer
         Span<byte> digits = stackalloc byte[FixedPoint.Longest];
         int length = FixedPoint.Write(units, decimals, digits);
         Reserve(length);
-        foreach (byte digit in digits.Slice(0, length))
-        {
-            characters[Length++] = (char)digit;
-        }
-
+        Ascii.Read(digits.Slice(0, length), characters.AsSpan(Length));
+        Length += length;
         return this;
     }
 

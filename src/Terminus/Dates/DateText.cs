@@ -28,18 +28,6 @@ internal static class DateText
         return Write(year, month, day, ascii);
     }
 
-    /// <summary>The day that a text of the form <c>1956-03-06</c> is, or null where it is none.</summary>
-    internal static int? DayOf(ReadOnlySpan<char> text)
-    {
-        if (text.Length != 10 || text[4] != '-' || text[7] != '-'
-            || Number(text.Slice(0, 4)) is not { } year || Number(text.Slice(5, 2)) is not { } month || Number(text.Slice(8)) is not { } day)
-        {
-            return null;
-        }
-
-        return month is >= 1 and <= 12 && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month) ? DayNumber.Of(year, month, day) : null;
-    }
-
     /// <summary>The most characters of a day of the calendar.</summary>
     internal const int LongestIso = 16;
 
@@ -143,10 +131,7 @@ internal static class DateText
         }
         else
         {
-            foreach (char digit in year.ToString("0000", System.Globalization.CultureInfo.InvariantCulture))
-            {
-                ascii[position++] = (byte)digit;
-            }
+            position = Ascii.Write(year.ToString("0000", System.Globalization.CultureInfo.InvariantCulture), ascii);
         }
 
         Span<byte> rest = ascii.Slice(position, 6);
@@ -160,30 +145,10 @@ internal static class DateText
     private static void Write(uint twoDigits, Span<byte> ascii)
         => (ascii[1], ascii[0]) = ((byte)('0' + (twoDigits % 10)), (byte)('0' + (twoDigits / 10)));
 
-    private static int? Number(ReadOnlySpan<char> digits)
-    {
-        int number = 0;
-        foreach (char digit in digits)
-        {
-            if (digit is < '0' or > '9')
-            {
-                return null;
-            }
-
-            number = (number * 10) + (digit - '0');
-        }
-
-        return number;
-    }
-
     private static string Text(ReadOnlySpan<byte> ascii)
     {
         Span<char> text = stackalloc char[ascii.Length];
-        for (int i = 0; i < ascii.Length; i++)
-        {
-            text[i] = (char)ascii[i];
-        }
-
+        Ascii.Read(ascii, text);
         return text.ToString();
     }
 }

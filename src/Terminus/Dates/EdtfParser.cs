@@ -9,6 +9,9 @@ internal static class EdtfParser
     /// <summary>The longest text that is read, in characters.</summary>
     internal const int MaximumLength = 1000;
 
+    // "1956-03-06".
+    private const int DayLength = 10;
+
     internal static bool TryRead(ReadOnlySpan<char> text, out EdtfReading reading, out EdtfError? error)
     {
         error = null;
@@ -27,6 +30,10 @@ internal static class EdtfParser
         error = scanner.Error;
         return false;
     }
+
+    /// <summary>The day that a text of the form <c>1956-03-06</c> is, as a day number; null where it is none.</summary>
+    internal static int? DayOf(ReadOnlySpan<char> text)
+        => text.Length == DayLength && TryReadPlain(text, out EdtfReading reading) ? reading.Earliest.DayNumber : null;
 
     private static bool TryReadAny(ref EdtfScanner scanner, int length, ref EdtfReading reading)
     {
@@ -149,14 +156,14 @@ internal static class EdtfParser
     private static bool TryReadPlain(ReadOnlySpan<char> text, out EdtfReading reading)
     {
         reading = default;
-        if (text.Length is not (4 or 7 or 10))
+        if (text.Length is not (4 or 7 or DayLength))
         {
             return false;
         }
 
         int year = (Pair(text, 0) * 100) + Pair(text, 2);
         int? month = text.Length == 4 ? null : text[4] == '-' ? Pair(text, 5) : -1;
-        int? day = text.Length < 10 ? null : text[7] == '-' ? Pair(text, 8) : -1;
+        int? day = text.Length < DayLength ? null : text[7] == '-' ? Pair(text, 8) : -1;
         return year >= 0 && EdtfCalendar.TryWhole(year, month, day, out reading.Earliest, out reading.Latest);
     }
 

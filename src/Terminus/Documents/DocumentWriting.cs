@@ -128,13 +128,7 @@ internal static class DocumentWriting
             return FixedPoint.Write((long)Math.Round(value * Units), Decimals, digits);
         }
 
-        string text = Round(value).ToString("R", CultureInfo.InvariantCulture);
-        for (int i = 0; i < text.Length; i++)
-        {
-            digits[i] = (byte)text[i];
-        }
-
-        return text.Length;
+        return Ascii.Write(Round(value).ToString("R", CultureInfo.InvariantCulture), digits);
     }
 
     /// <summary>A member with a list of texts.</summary>

@@ -30,9 +30,10 @@ internal sealed class StatedDays
     private StatedDay[] windows;
 
     // Where the windows of each item start; those of the item after the last would start at the end.
-    private int[] starts;
+    private readonly int[] starts;
     private int windowCount;
 
+    /// <param name="items">How many items are to be added at most.</param>
     internal StatedDays(int items)
     {
         windows = new StatedDay[items * 3];
@@ -66,11 +67,6 @@ internal sealed class StatedDays
 
         item.CopyTo(windows.AsSpan(windowCount));
         windowCount = count;
-        if (Items + 1 == starts.Length)
-        {
-            Array.Resize(ref starts, Math.Max(4, starts.Length * 2));
-        }
-
         starts[++Items] = windowCount;
     }
 }

@@ -21,9 +21,7 @@ public sealed class InventoryResult
     /// <param name="json">The writer.</param>
     /// <param name="steps">Whether to add the answers at all levels.</param>
     public void Write(Utf8JsonWriter json, bool steps = false)
-    {
-        DocumentWriting.WriteCopied(Guard.NotNull(json, nameof(json)), compact => Write(compact, new ResultWriter(compact), steps));
-    }
+        => DocumentWriting.WriteCopied(Guard.NotNull(json, nameof(json)), compact => Write(compact, new ResultWriter(compact), steps));
 
     /// <summary>Writes the answer with a writer of results, which is used again.</summary>
     internal void Write(Utf8JsonWriter json, ResultWriter results, bool steps)

@@ -37,7 +37,7 @@ internal ref struct DateChoice
         else if (ofPatent && stamped is { HasShortYear: false, HasLosses: false } && readings[0].Year < FirstPatentYear)
         {
             Kind = DateChoiceKind.TooEarly;
-            CalendarReading meant = readings[0] with { Year = readings[0].Year + 100 };
+            CalendarReading meant = Later(readings[0]);
             Best = meant.Exists ? meant : meant with { Day = 0 };
         }
         else
@@ -73,6 +73,9 @@ internal ref struct DateChoice
 
     /// <summary>How many readings are as good as the best, with it.</summary>
     internal int Chosen { get; }
+
+    /// <summary>Whether it is the date of a US patent, for all that is known.</summary>
+    internal readonly bool IsAmerican => ofPatent && office is null or "US";
 
     /// <summary>Whether it rests on a correction of what is stamped.</summary>
     internal readonly bool IsUncertain => Kind != DateChoiceKind.Fits;
@@ -141,7 +144,7 @@ internal ref struct DateChoice
     internal readonly CalendarReading AsStamped => readings[0];
 
     /// <summary>A patent stamped with 17xx is most likely one of 18xx with a worn 8.</summary>
-    private static CalendarReading Later(CalendarReading reading) => reading with { Year = reading.Year + 100 };
+    internal static CalendarReading Later(CalendarReading reading) => reading with { Year = reading.Year + 100 };
 
     // The readings that the window holds: of a date that cannot be, the first.
     private readonly bool IsNear(int index) => Kind == DateChoiceKind.Fits ? ScoreOf(index) >= bestScore - Near : index == 0;
@@ -165,8 +168,7 @@ internal ref struct DateChoice
     private readonly int Score(CalendarReading reading)
     {
         int score = 0;
-        bool american = ofPatent && office is null or "US";
-        if (american && reading.Day > 0)
+        if (IsAmerican && reading.Day > 0)
         {
             score = IssueDay.KindOf(reading.FirstDay) switch
             {

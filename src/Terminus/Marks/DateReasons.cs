@@ -6,7 +6,7 @@ internal static class DateReasons
     internal static readonly Reason WornLetters = new("marks.worn-letters");
 
     /// <summary>Adds the reasons of a choice.</summary>
-    internal static void Add(List<Reason> reasons, ref DateChoice choice, in StampedDate stamped, bool american)
+    internal static void Add(List<Reason> reasons, ref DateChoice choice, in StampedDate stamped)
     {
         switch (choice.Kind)
         {
@@ -16,10 +16,10 @@ internal static class DateReasons
             case DateChoiceKind.TooEarly:
                 CalendarReading early = choice.AsStamped;
                 reasons.Add(new Reason("marks.before-patents", "day", early.ToEdtf(), "weekday", string.Empty));
-                reasons.Add(new Reason("marks.worn-century", "stamped", early.ToEdtf(), "meant", (early with { Year = early.Year + 100 }).ToEdtf()));
+                reasons.Add(new Reason("marks.worn-century", "stamped", early.ToEdtf(), "meant", DateChoice.Later(early).ToEdtf()));
                 break;
             default:
-                Explain(reasons, ref choice, stamped, american);
+                Explain(reasons, ref choice, stamped);
                 break;
         }
     }
@@ -40,17 +40,18 @@ internal static class DateReasons
         return new Reason(rule, "day", DateText.Words(day), "weekday", weekday);
     }
 
-    private static void Explain(List<Reason> reasons, ref DateChoice choice, in StampedDate stamped, bool american)
+    private static void Explain(List<Reason> reasons, ref DateChoice choice, in StampedDate stamped)
     {
         CalendarReading best = choice.Best!.Value;
-        if (american && best.Day > 0)
+        bool hasIssueDay = choice.IsAmerican && best.Day > 0;
+        if (hasIssueDay)
         {
             reasons.Add(OfWeekday(best));
         }
 
         if (stamped.HasShortYear && choice.IsSettled)
         {
-            bool byWeekday = american && best.Day > 0 && IssueDay.IsPossible(best.FirstDay);
+            bool byWeekday = hasIssueDay && IssueDay.IsPossible(best.FirstDay);
             reasons.Add(new Reason(byWeekday ? "marks.century-by-weekday" : "marks.century-likely", "year", DateText.Digits(best.Year)));
         }
 

@@ -14,10 +14,9 @@ internal sealed partial class MarkDetails
     private static MarkDetails OfDate(Mark mark, MarkDraft found, in StampedDate date)
     {
         bool ofPatent = found.Kind == MarkKind.PatentDate;
-        bool american = ofPatent && found.Office is null or "US";
         var choice = new DateChoice(date, found.Office, ofPatent, stackalloc CalendarReading[ReadingList.Usual]);
         var reasons = new List<Reason>(found.Reasons);
-        DateReasons.Add(reasons, ref choice, date, american);
+        DateReasons.Add(reasons, ref choice, date);
         IReadOnlyList<StatedWindow> windows = ofPatent ? WindowsOf(ref choice) : ValueList<StatedWindow>.Empty;
         var alternatives = new List<Mark>();
         if (found is { IsOfficeAssumed: true, IsOfYear: true } && mark.Date is not null)

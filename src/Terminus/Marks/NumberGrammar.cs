@@ -130,7 +130,7 @@ internal static class NumberGrammar
     private static bool LacksComma(TokenList tokens, int at)
         => tokens[at] is { IsDigits: true, Length: DigitsOfGroup + 1 } && tokens[at + 1].IsSign(',') && tokens[at + 1].Joined
             && tokens[at + 2] is { Joined: true, IsDigits: true, Length: DigitsOfGroup } && !tokens[at + 3].IsSign(',')
-            && !(tokens[at].First is '1' && tokens.Text(at)[1] is '8' or '9');
+            && !StartsAsYear(tokens.Text(at));
 
     private static int Write(TokenList tokens, int at, Span<char> digits)
     {
@@ -195,8 +195,10 @@ internal static class NumberGrammar
 
     /// <summary>Whether the year stands before the number, as in <c>1907/12345</c>.</summary>
     private static bool IsYearFirst(TokenList tokens, int next, ReadOnlySpan<char> digits)
-        => digits.Length == 4 && digits[0] == '1' && digits[1] is '8' or '9' && tokens[next].IsSign('/')
+        => digits.Length == 4 && StartsAsYear(digits) && tokens[next].IsSign('/')
             && tokens[next + 1] is { IsDigits: true, Length: >= 3 and <= 5 } && !DigitPattern.HaveLosses(digits);
+
+    private static bool StartsAsYear(ReadOnlySpan<char> digits) => digits[0] == '1' && digits[1] is '8' or '9';
 
     /// <summary>The year behind a number: <c>10811/97</c>, <c>12345-07</c>, <c>12345 of 1907</c>.</summary>
     private static string? Year(TokenList tokens, ref int next, int length)

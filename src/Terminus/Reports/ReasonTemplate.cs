@@ -51,7 +51,7 @@ internal sealed class ReasonTemplate
     /// <summary>A parameter that is a day in ISO form as words, such as <c>17 April 1894</c>; any other as it is.</summary>
     private static void AddInWords(ReadOnlySpan<char> value, TextBuffer into)
     {
-        if (DateText.DayOf(value) is { } day)
+        if (EdtfParser.DayOf(value) is { } day)
         {
             into.AddWords(day);
         }

@@ -46,17 +46,14 @@ public static class Statement
         {
             DraftReadings(draft, dating);
         }
+        else if (dating is { Interval: { InsidePossible: false } outside, Dating.Possible: { } possible })
+        {
+            DraftOutside(draft, dating, outside, possible);
+        }
         else
         {
-            if (dating is { Interval: { InsidePossible: false } outside, Dating.Possible: { } possible })
-            {
-                DraftOutside(draft, dating, outside, possible);
-            }
-            else
-            {
-                DraftPossible(draft, dating.Dating);
-                DraftInterval(draft, dating);
-            }
+            DraftPossible(draft, dating.Dating);
+            DraftInterval(draft, dating);
         }
 
         // The weightiest come first.

@@ -83,4 +83,17 @@ public class EdtfParserTest
         Assert.False(EdtfDate.TryParse(text, out _, out EdtfError? error));
         Assert.Equal((position, reason), (error.Position, error.Reason));
     }
+
+    [Theory]
+    [InlineData("1956-03-06", "1956-03-06")]
+    [InlineData("0000-02-29", "0000-02-29")]
+    [InlineData("1900-02-29", null)] // no leap year
+    [InlineData("1956-13-01", null)]
+    [InlineData("1956-03-00", null)]
+    [InlineData("1956-03-6?", null)]
+    [InlineData("1956/03/06", null)]
+    [InlineData("1956-03", null)]
+    [InlineData("", null)]
+    public void DayOf_ADayAndNothingElse_IsThatDay(string text, string? day)
+        => Assert.Equal(day, EdtfParser.DayOf(text.AsSpan()) is { } number ? DateText.Iso(number) : null);
 }
